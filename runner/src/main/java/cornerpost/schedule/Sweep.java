@@ -1,0 +1,198 @@
+package cornerpost.schedule;
+
+/**
+ * Early dates of one set of durations: places, starts and finishes of all tasks on arrays used
+ * again and again.
+ */
+final class Sweep {
+  final Graph graph;
+  final long[] place;
+  final long[] start;
+  final long[] finish;
+  long end;
+
+  Sweep(Graph graph) {
+    this.graph = graph;
+    place = new long[graph.size];
+    start = new long[graph.size];
+    finish = new long[graph.size];
+  }
+
+  /** One pass in order; O(tasks + links). A plan without tasks ends when it starts. */
+  void forward(long[] minutes) {
+    Graph g = graph;
+    end = g.size == 0 ? g.start : Long.MIN_VALUE;
+    for (int i : g.order) {
+      if (g.state[i] == Graph.DONE) {
+        put(i, 0, minutes[i]);
+      } else {
+        long at = g.placeStartingFrom(i, g.release[i]);
+        for (int k = g.inFirst[i]; k < g.inFirst[i + 1]; k++) {
+          int l = g.in[k];
+          int b = g.before[l];
+          at = Math.max(at, g.placeAfter(l, start[b], finish[b], minutes[i]));
+        }
+        put(i, at, minutes[i]);
+      }
+      end = Math.max(end, finish[i]);
+    }
+  }
+
+  void put(int i, long at, long minutes) {
+    Graph g = graph;
+    if (g.state[i] == Graph.DONE) {
+      start[i] = g.realStart[i];
+      finish[i] = g.realFinish[i];
+      return;
+    }
+    place[i] = at;
+    start[i] = g.state[i] == Graph.RUNNING ? g.realStart[i] : g.startAt(i, at);
+    finish[i] = g.finishAt(i, at, minutes);
+  }
+
+  /** Whether the link can be loosened by moving the task before it. */
+  private boolean movable(int link) {
+    int b = graph.before[link];
+    return graph.state[b] == Graph.NOT_STARTED
+        || (graph.state[b] == Graph.RUNNING && !graph.fromStart[link]);
+  }
+
+  /** How far the task before can move, in its own time, until this link moves the task after. */
+  long slack(int link, long[] minutes) {
+    int b = graph.before[link];
+    int a = graph.after[link];
+    if (!movable(link) || graph.state[a] == Graph.DONE) {
+      return Graph.NEVER;
+    }
+    long latest = graph.placeBefore(link, place[a], minutes[a], minutes[b]);
+    return graph.floatMinutes(b, place[b], latest);
+  }
+
+  /** Latest places; a task that is done has none and is left out. */
+  long[] backward(long[] minutes, long until) {
+    Graph g = graph;
+    long[] late = new long[g.size];
+    for (int k = g.size - 1; k >= 0; k--) {
+      int i = g.order[k];
+      if (g.state[i] == Graph.DONE) {
+        continue;
+      }
+      long at = g.placeFinishingBy(i, Math.min(until, g.deadline[i]), minutes[i]);
+      for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
+        int l = g.out[o];
+        int a = g.after[l];
+        if (movable(l) && g.state[a] != Graph.DONE) {
+          at = Math.min(at, g.placeBefore(l, late[a], minutes[a], minutes[i]));
+        }
+      }
+      late[i] = at;
+    }
+    return late;
+  }
+
+  /**
+   * The latest moment from which a link, not a date, holds the start of the task; Long.MIN_VALUE if
+   * none does.
+   */
+  private long lastArrival(int i, long[] minutes) {
+    long last = Long.MIN_VALUE;
+    for (int k = graph.inFirst[i]; k < graph.inFirst[i + 1]; k++) {
+      int l = graph.in[k];
+      if (!graph.toFinish[l]) {
+        long moment = moment(l);
+        if (graph.placeOf(l, moment, minutes[i]) == place[i]) {
+          last = Math.max(last, moment);
+        }
+      }
+    }
+    return last;
+  }
+
+  private long moment(int link) {
+    int b = graph.before[link];
+    return graph.moment(link, start[b], finish[b]);
+  }
+
+  /**
+   * Whether a link holds the task after where it is. Among links that ask for the same place those
+   * do that arrive last, and those whose task before cannot move at all without moving it: of two
+   * waits that end on Saturday and Sunday before a Monday start, only the second drives.
+   */
+  boolean drives(int link, long[] minutes) {
+    int i = graph.after[link];
+    if (graph.state[i] == Graph.DONE) {
+      return false;
+    }
+    long moment = moment(link);
+    if (graph.placeOf(link, moment, minutes[i]) != place[i]) {
+      return false;
+    }
+    return graph.toFinish[link]
+        || moment == lastArrival(i, minutes) && !dateIsLater(i, moment)
+        || slack(link, minutes) == 0;
+  }
+
+  private boolean dateIsLater(int i, long moment) {
+    return graph.release[i] > moment && graph.placeStartingFrom(i, graph.release[i]) == place[i];
+  }
+
+  boolean drivenByDate(int i, long[] minutes) {
+    return graph.state[i] != Graph.DONE
+        && graph.placeStartingFrom(i, graph.release[i]) == place[i]
+        && graph.release[i] >= lastArrival(i, minutes);
+  }
+
+  /** Whether a milestone is where it is because something finishes then. */
+  boolean followsFinish(int i) {
+    for (int k = graph.inFirst[i]; k < graph.inFirst[i + 1]; k++) {
+      int l = graph.in[k];
+      if (!graph.fromStart[l] && moment(l) == finish[i]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether the task ends the plan: it finishes last, or cannot slip at all without moving the end.
+   */
+  boolean atEnd(int i, long[] minutes) {
+    return finish[i] == end
+        || graph.state[i] != Graph.DONE
+            && graph.floatMinutes(i, place[i], graph.placeFinishingBy(i, end, minutes[i])) == 0;
+  }
+
+  /** Tasks from which a chain of driving links leads to the end. */
+  boolean[] drivingFinish(long[] minutes) {
+    boolean[] drives = new boolean[graph.size];
+    for (int k = graph.size - 1; k >= 0; k--) {
+      int i = graph.order[k];
+      drives[i] = atEnd(i, minutes);
+      for (int o = graph.outFirst[i]; !drives[i] && o < graph.outFirst[i + 1]; o++) {
+        int l = graph.out[o];
+        drives[i] = drives[graph.after[l]] && drives(l, minutes);
+      }
+    }
+    return drives;
+  }
+
+  /**
+   * The driving link into the task to follow back: least slack, then latest arrival, then first in
+   * the network.
+   */
+  int chiefDriver(int i, long[] minutes) {
+    int best = -1;
+    long bestSlack = 0;
+    for (int k = graph.inFirst[i]; k < graph.inFirst[i + 1]; k++) {
+      int l = graph.in[k];
+      if (drives(l, minutes)) {
+        long slack = slack(l, minutes);
+        if (best < 0 || slack < bestSlack) {
+          best = l;
+          bestSlack = slack;
+        }
+      }
+    }
+    return best;
+  }
+}
