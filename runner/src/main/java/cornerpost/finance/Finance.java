@@ -1,0 +1,110 @@
+package cornerpost.finance;
+
+import cornerpost.scope.Stage;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Money against time. All amounts in the plan's currency, rounded to its minor unit.
+ *
+ * @param months from the first payment to the last
+ * @param draws of the loan, in order of date; none without a loan
+ * @param stages what each stage costs, has cost and still costs
+ */
+public record Finance(
+    List<CashMonth> months,
+    List<Draw> draws,
+    List<StageMoney> stages,
+    Balance balance,
+    List<DelayEffect> delays) {
+
+  /**
+   * One month of cash.
+   *
+   * @param out what is paid out for the house
+   * @param drawn what the lender pays in
+   * @param interest charged on what is drawn
+   * @param cash the borrower's cash at the end of the month; below nothing is said, not hidden
+   * @param borrowed what is owed at the end of the month
+   */
+  public record CashMonth(
+      YearMonth month,
+      BigDecimal out,
+      BigDecimal cumulativeOut,
+      BigDecimal drawn,
+      BigDecimal interest,
+      BigDecimal cash,
+      BigDecimal borrowed) {}
+
+  /**
+   * One draw.
+   *
+   * @param earned value in place that it is for
+   * @param retained held back from it
+   * @param paid what the lender pays: earned less retained
+   * @param needs the inspection and papers it waits for
+   */
+  public record Draw(
+      String id,
+      LocalDate date,
+      String event,
+      BigDecimal earned,
+      BigDecimal retained,
+      BigDecimal paid,
+      BigDecimal cumulativePaid,
+      String needs) {}
+
+  /**
+   * A stage's money.
+   *
+   * @param done share of the work in place, 0 to 1
+   */
+  public record StageMoney(
+      Stage stage, BigDecimal budget, BigDecimal done, BigDecimal inPlace, BigDecimal toComplete) {}
+
+  /**
+   * Whether the money finishes the house.
+   *
+   * @param undrawn loan not yet drawn
+   * @param interestToCome interest from the status date to move-in
+   * @param surplus money there less money needed; below nothing is what the borrower must bring
+   */
+  public record Balance(
+      BigDecimal loan,
+      BigDecimal undrawn,
+      BigDecimal cash,
+      BigDecimal costToComplete,
+      BigDecimal interestToCome,
+      BigDecimal surplus,
+      Optional<BigDecimal> loanToCost,
+      Optional<BigDecimal> loanToValue) {}
+
+  /**
+   * What a delay does.
+   *
+   * @param days by which the event comes later
+   * @param moveInDays by which move-in comes later, calendar days
+   * @param cost what that costs: hire, interest, rent
+   * @param words what moves, what absorbed it, by whose float
+   */
+  public record DelayEffect(
+      String event,
+      String eventName,
+      int days,
+      String cause,
+      String borneBy,
+      int moveInDays,
+      LocalDate moveIn,
+      BigDecimal cost,
+      String words) {}
+
+  public Finance {
+    months = List.copyOf(months);
+    draws = List.copyOf(draws);
+    stages = List.copyOf(stages);
+    delays = List.copyOf(delays);
+  }
+}

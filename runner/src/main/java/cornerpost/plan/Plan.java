@@ -1,0 +1,48 @@
+package cornerpost.plan;
+
+import cornerpost.check.Check;
+import cornerpost.fact.Facts;
+import cornerpost.finance.Finance;
+import cornerpost.price.Estimate;
+import cornerpost.price.PriceBook;
+import cornerpost.risk.RiskResult;
+import cornerpost.scope.Problem;
+import cornerpost.scope.Scope;
+import cornerpost.takeoff.Line;
+import cornerpost.work.WorkPlan;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything a run found out. What writes it down calculates nothing.
+ *
+ * @param book the price book; empty where only own tasks are planned and none was named
+ * @param lines measured quantities, in the order of the build
+ * @param statusDate the day the plan speaks from
+ * @param problems remarks that go with the plan; faults stop the run before this
+ * @param fingerprint first twelve hexadecimal digits of the SHA-256 of workbook, price book and
+ *     options: two plans with the same one come from the same input
+ */
+public record Plan(
+    Scope scope,
+    Facts facts,
+    Optional<PriceBook> book,
+    List<Line> lines,
+    Estimate estimate,
+    WorkPlan work,
+    Programme programme,
+    List<OrderRow> orders,
+    RiskResult risk,
+    Finance finance,
+    List<Check> checks,
+    List<Problem> problems,
+    LocalDate statusDate,
+    String fingerprint) {
+  public Plan {
+    lines = List.copyOf(lines);
+    orders = List.copyOf(orders);
+    checks = List.copyOf(checks);
+    problems = List.copyOf(problems);
+  }
+}

@@ -1,0 +1,33 @@
+package cornerpost.risk;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Cost and finish simulated together.
+ *
+ * @param cost total cost of each trial, in the currency
+ * @param finish finish of each trial, minutes after the origin of the network
+ * @param bothWithinPlan share of trials that keep both the planned total and the planned finish
+ * @param drivesShare share of trials in which a task drives the finish, by task id
+ * @param costDrivers what moves the cost most, the first first
+ * @param timeDrivers what moves the finish most
+ */
+public record RiskResult(
+    int trials,
+    long seed,
+    String distribution,
+    Spread cost,
+    Spread finish,
+    double bothWithinPlan,
+    Map<String, Double> drivesShare,
+    List<Driver> costDrivers,
+    List<Driver> timeDrivers) {
+
+  /**
+   * Something that moves the outcome.
+   *
+   * @param correlation rank correlation with the outcome, -1 to 1
+   */
+  public record Driver(String id, String name, double correlation) {}
+}

@@ -1,0 +1,23 @@
+package cornerpost.scope;
+
+/** What goes into a hole in the shell. */
+public enum OpeningKind implements Labelled {
+  WINDOW("window"),
+  DOOR("door"),
+  GLAZED_DOOR("glazed door"),
+  SLIDING_DOOR("sliding door"),
+  PASS_THROUGH("pass-through to next box"),
+  VENT("vent"),
+  SLEEVE("service sleeve");
+
+  private final String label;
+
+  OpeningKind(String label) {
+    this.label = label;
+  }
+
+  @Override
+  public String label() {
+    return label;
+  }
+}

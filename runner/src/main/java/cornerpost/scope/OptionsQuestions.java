@@ -1,0 +1,76 @@
+package cornerpost.scope;
+
+import static cornerpost.scope.OwnerSheet.OPTIONS;
+
+import cornerpost.measure.Unit;
+import java.util.List;
+
+/** What sheet Options asks. */
+public final class OptionsQuestions {
+  public static final Question PRICE_POINT =
+      Question.oneOf(OPTIONS, "Prices used", PricePoint.class).standard(PricePoint.LIKELY);
+  public static final Question CONTINGENCY_SHELL =
+      Question.share(OPTIONS, "Contingency, ground and shell")
+          .standard("0.08")
+          .upTo("1")
+          .help("Stages 1 to 3.");
+  public static final Question CONTINGENCY_REST =
+      Question.share(OPTIONS, "Contingency, the rest").standard("0.12").upTo("1");
+  public static final Question ESCALATION =
+      Question.share(OPTIONS, "Price rise a year")
+          .from("-0.2")
+          .upTo("1")
+          .standard("0.03")
+          .help("From the date of the price book to the time of buying.");
+  public static final Question OWNER_FACTOR =
+      Question.number(OPTIONS, "Owner's time factor", Unit.ONE)
+          .from("0.5")
+          .upTo("5")
+          .standard("1.5")
+          .help("An unpractised hand takes this many times the trade's hours.");
+  public static final Question OWNER_CALENDAR =
+      Question.from(OPTIONS, "Owner's calendar", Question.OwnList.CALENDARS).standard("Weekends");
+  public static final Question OWNER_HANDS =
+      Question.whole(OPTIONS, "Owner's hands")
+          .from("1")
+          .upTo("12")
+          .standard("2")
+          .help("People, the owner counted.");
+  public static final Question LIMIT_CREWS =
+      Question.yesNo(OPTIONS, "One job at a time for each crew").standard("yes");
+  public static final Question ORDER_MARGIN =
+      Question.whole(OPTIONS, "Order margin, days")
+          .standard("7")
+          .upTo("120")
+          .help("Orders are placed this much earlier than the lead time asks.");
+  public static final Question NEAR_CRITICAL =
+      Question.whole(OPTIONS, "Near-critical float, days").standard("5").upTo("60");
+  public static final Question RENT =
+      Question.money(OPTIONS, "Rent elsewhere, a month")
+          .standard("0")
+          .help("What living elsewhere costs until move-in.");
+  public static final Question CORRELATION =
+      Question.share(OPTIONS, "How far prices move together").standard("0.3").upTo("0.95");
+  public static final Question TRIALS =
+      Question.whole(OPTIONS, "Trials").from("100").upTo("1000000").standard("2000");
+  public static final Question SEED = Question.whole(OPTIONS, "Seed of the trials").standard("1");
+
+  public static final List<Question> ALL =
+      List.of(
+          PRICE_POINT,
+          CONTINGENCY_SHELL,
+          CONTINGENCY_REST,
+          ESCALATION,
+          OWNER_FACTOR,
+          OWNER_CALENDAR,
+          OWNER_HANDS,
+          LIMIT_CREWS,
+          ORDER_MARGIN,
+          NEAR_CRITICAL,
+          RENT,
+          CORRELATION,
+          TRIALS,
+          SEED);
+
+  private OptionsQuestions() {}
+}
