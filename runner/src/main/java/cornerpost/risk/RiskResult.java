@@ -6,8 +6,9 @@ import java.util.Map;
 /**
  * Cost and finish simulated together.
  *
- * @param cost total cost of each trial, in the currency
- * @param finish finish of each trial, minutes after the origin of the network
+ * @param distribution of the single durations and amounts, in a word
+ * @param cost total cost of each trial, contingency left out, in the currency
+ * @param finish finish of each trial, minutes after 1970-01-01 00:00
  * @param bothWithinPlan share of trials that keep both the planned total and the planned finish
  * @param drivesShare share of trials in which a task drives the finish, by task id
  * @param costDrivers what moves the cost most, the first first
@@ -27,7 +28,8 @@ public record RiskResult(
   /**
    * Something that moves the outcome.
    *
-   * @param correlation rank correlation with the outcome, -1 to 1
+   * @param correlation with the outcome, -1 to 1
+   * @param deviation its own standard deviation, in money or in minutes
    */
-  public record Driver(String id, String name, double correlation) {}
+  public record Driver(String id, String name, double correlation, double deviation) {}
 }
