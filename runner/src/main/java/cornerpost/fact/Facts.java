@@ -39,7 +39,8 @@ public final class Facts {
           "outside.csv",
           "waste.csv",
           "waits.csv",
-          "masses.csv");
+          "masses.csv",
+          "limits.csv");
 
   private static final Set<String> COLUMNS =
       Set.of("id", "name", "value", "unit", "source", "certainty");

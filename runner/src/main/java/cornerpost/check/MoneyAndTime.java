@@ -1,0 +1,119 @@
+package cornerpost.check;
+
+import static cornerpost.check.Check.Severity.NOTE;
+import static cornerpost.check.Check.Severity.PROFESSIONAL;
+
+import cornerpost.check.Check.Topic;
+import cornerpost.measure.Unit;
+import cornerpost.scope.OptionsQuestions;
+import cornerpost.scope.ProjectQuestions;
+import cornerpost.takeoff.BuildTask;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The time paid for against the programme, money committed before the permit, contingency. */
+final class MoneyAndTime implements CheckRule {
+  /** Mean length of a month of the Gregorian calendar, days. */
+  private static final BigDecimal MONTH = new BigDecimal("30.436875");
+
+  @Override
+  public List<Check> look(CheckInput in) {
+    var found = new ArrayList<Check>();
+    if (!in.scope().generatesTasks()) return found;
+    timeAllowed(in, found);
+    beforePermit(in, found);
+    contingency(in, found);
+    lateOrders(in, found);
+    return found;
+  }
+
+  private static void timeAllowed(CheckInput in, List<Check> found) {
+    var project = in.scope().project();
+    if (!project.has(ProjectQuestions.TIME_ALLOWED)) return;
+    var allowed = project.figure(ProjectQuestions.TIME_ALLOWED).in(Unit.ONE);
+    var days = BigDecimal.valueOf(ChronoUnit.DAYS.between(in.start(), in.moveIn()) + 1);
+    var months = days.divide(MONTH, 1, RoundingMode.HALF_UP);
+    boolean over = months.compareTo(allowed) > 0;
+    found.add(
+        new Check(
+            "time-allowed",
+            Topic.TIME,
+            over ? PROFESSIONAL : NOTE,
+            "From start to move-in the programme takes "
+                + months
+                + " months; the budget pays hire,"
+                + " insurance, interest and rent for "
+                + allowed.stripTrailingZeros().toPlainString()
+                + (over ? ": raise the time allowed, or shorten the work" : ""),
+            "this plan",
+            List.of(project.cell(ProjectQuestions.TIME_ALLOWED)),
+            List.of(BuildTask.MOVE_IN.id())));
+  }
+
+  private static void beforePermit(CheckInput in, List<Check> found) {
+    var permit = in.lastDays().get(BuildTask.PERMIT_GRANTED.id());
+    if (permit == null) return;
+    var early =
+        in.work().tasks().stream()
+            .filter(t -> t.id().startsWith("order/"))
+            .filter(t -> in.firstDays().containsKey(t.id()))
+            .filter(t -> in.firstDays().get(t.id()).isBefore(permit))
+            .toList();
+    if (early.isEmpty()) return;
+    found.add(
+        new Check(
+            "before-permit",
+            Topic.MONEY,
+            PROFESSIONAL,
+            "Money would be committed before the permit is granted ("
+                + permit
+                + "): "
+                + String.join(", ", early.stream().map(t -> t.name()).toList())
+                + ". An order before zoning and permit are settled is the costliest mistake there is;"
+                + " order only what can be returned, or wait",
+            "common practice, no source",
+            List.of(in.scope().project().cell(ProjectQuestions.PERMIT)),
+            early.stream().map(t -> t.id()).toList()));
+  }
+
+  private static void contingency(CheckInput in, List<Check> found) {
+    var estimate = in.estimate();
+    var without = estimate.total().subtract(estimate.contingency());
+    if (without.signum() <= 0) return;
+    var share = estimate.contingency().divide(without, 4, RoundingMode.HALF_UP);
+    var usual = in.limit("contingency-hard");
+    boolean thin = share.compareTo(usual.value()) < 0;
+    found.add(
+        new Check(
+            "contingency",
+            Topic.MONEY,
+            thin ? PROFESSIONAL : NOTE,
+            "Contingency is "
+                + share.movePointRight(2).setScale(1, RoundingMode.HALF_UP)
+                + " % of the rest"
+                + " of the bill; lenders usually ask for at least "
+                + Say.share(usual)
+                + " on a first build",
+            in.source("contingency-hard"),
+            List.of(
+                in.scope().options().cell(OptionsQuestions.CONTINGENCY_SHELL),
+                in.scope().options().cell(OptionsQuestions.CONTINGENCY_REST)),
+            List.of()));
+  }
+
+  private static void lateOrders(CheckInput in, List<Check> found) {
+    if (in.lateOrders().isEmpty()) return;
+    found.add(
+        new Check(
+            "late-orders",
+            Topic.TIME,
+            PROFESSIONAL,
+            "Already late to order at the status date: " + String.join(", ", in.lateOrders()),
+            "this plan",
+            List.of(),
+            List.of()));
+  }
+}
