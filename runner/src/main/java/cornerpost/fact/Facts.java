@@ -39,6 +39,7 @@ public final class Facts {
           "outside.csv",
           "waste.csv",
           "waits.csv",
+          "time.csv",
           "masses.csv",
           "limits.csv");
 

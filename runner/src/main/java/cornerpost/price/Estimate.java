@@ -13,11 +13,19 @@ import java.util.Map;
  * @param lines in stage order; within a stage measured lines first, then price rise, tax and
  *     contingency
  * @param unpriced ids of quantities that ask for nothing: measurements that others build on
+ * @param hours the labour in it, by cost line: what durations are made of
  */
-public record Estimate(Currency currency, List<CostLine> lines, List<String> unpriced) {
+public record Estimate(
+    Currency currency, List<CostLine> lines, List<String> unpriced, List<TaskHours> hours) {
   public Estimate {
     lines = List.copyOf(lines);
     unpriced = List.copyOf(unpriced);
+    hours = List.copyOf(hours);
+  }
+
+  /** One without labour. */
+  public Estimate(Currency currency, List<CostLine> lines, List<String> unpriced) {
+    this(currency, lines, unpriced, List.of());
   }
 
   private BigDecimal sum(java.util.function.Predicate<CostLine> which) {
