@@ -1,5 +1,5 @@
 /**
  * The page, the drawings, the JSON and the calendar file; calculates nothing. The only package that
- * imports the template engine.
+ * imports Freemarker. Imports what stands above it, {@code workbook} left aside.
  */
 package cornerpost.report;

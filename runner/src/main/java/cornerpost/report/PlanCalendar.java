@@ -1,0 +1,148 @@
+package cornerpost.report;
+
+import cornerpost.plan.DatedTask;
+import cornerpost.plan.OrderRow;
+import cornerpost.plan.Plan;
+import cornerpost.price.SupplierGroup;
+import cornerpost.scope.ProjectQuestions;
+import cornerpost.scope.SiteAccess;
+import cornerpost.scope.SiteQuestions;
+import cornerpost.takeoff.BuildTask;
+import cornerpost.work.WorkTask;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.UUID;
+
+/**
+ * The dates that have to be kept, as a calendar of whole days by RFC 5545: delivery, crane, days to
+ * order by, inspections, milestones and draws.
+ *
+ * <p>An event keeps its identity from run to run, so that a calendar program moves it instead of
+ * showing it twice: that is made from the project's name and the id of what happens. Its sequence
+ * number grows with the status date. No clock is read.
+ */
+public final class PlanCalendar {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.BASIC_ISO_DATE;
+  private static final LocalDate SEQUENCE_BEGINS = LocalDate.of(2000, 1, 1);
+
+  private record Event(String id, LocalDate day, String category, String title, String details) {}
+
+  private PlanCalendar() {}
+
+  /** The calendar file, UTF-8 with CRLF. */
+  public static byte[] write(Plan plan) {
+    var name = plan.scope().project().text(ProjectQuestions.NAME);
+    var out = new IcsText();
+    out.line("BEGIN", "VCALENDAR");
+    out.line("VERSION", "2.0");
+    out.line("PRODID", "-//Cornerpost//Key dates//EN");
+    out.line("CALSCALE", "GREGORIAN");
+    for (var e : events(plan)) event(e, name, plan.statusDate(), out);
+    out.line("END", "VCALENDAR");
+    return out.done();
+  }
+
+  private static void event(Event e, String project, LocalDate status, IcsText out) {
+    out.line("BEGIN", "VEVENT");
+    out.line("UID", uid(project, e.id()));
+    out.line("DTSTAMP", DAY.format(status) + "T000000Z");
+    out.line("DTSTART;VALUE=DATE", DAY.format(e.day()));
+    out.line("DTEND;VALUE=DATE", DAY.format(e.day().plusDays(1)));
+    out.line(
+        "SEQUENCE", Long.toString(Math.max(0, ChronoUnit.DAYS.between(SEQUENCE_BEGINS, status))));
+    out.text("SUMMARY", e.title());
+    if (!e.details().isEmpty()) out.text("DESCRIPTION", e.details());
+    out.text("CATEGORIES", e.category());
+    out.line("TRANSP", "TRANSPARENT");
+    out.line("END", "VEVENT");
+  }
+
+  static String uid(String project, String id) {
+    return UUID.nameUUIDFromBytes((project + "\n" + id).getBytes(StandardCharsets.UTF_8))
+        .toString();
+  }
+
+  private static List<Event> events(Plan plan) {
+    var all = new ArrayList<Event>();
+    plan.programme().tasks().forEach(t -> task(t, plan, all));
+    orders(plan, all);
+    var currency = plan.estimate().currency();
+    for (var d : plan.finance().draws()) {
+      all.add(
+          new Event(
+              "draw/" + d.id(),
+              d.date(),
+              "Draw",
+              "Draw: " + Words.money(d.paid(), currency) + ", " + d.event(),
+              d.needs()));
+    }
+    all.sort(Comparator.comparing(Event::day).thenComparing(Event::title).thenComparing(Event::id));
+    return all;
+  }
+
+  private static void task(DatedTask t, Plan plan, List<Event> all) {
+    var name = t.task().name();
+    var float_ =
+        t.done() ? "Done." : "Float: " + Words.days(t.totalFloatDays()) + ". " + t.waitsFor();
+    if (t.task().kind() == WorkTask.Kind.INSPECTION) {
+      all.add(
+          new Event("task/" + t.id(), t.firstDay(), "Inspection", "Inspection: " + name, float_));
+    } else if (t.task().kind() == WorkTask.Kind.MILESTONE) {
+      var delivery = t.id().equals(BuildTask.DELIVERY.id());
+      all.add(
+          new Event(
+              "task/" + t.id(), t.firstDay(), delivery ? "Delivery" : "Milestone", name, float_));
+    } else if (t.id().equals(BuildTask.SET_BOXES.id()) && byCrane(plan)) {
+      all.add(new Event("task/" + t.id(), t.firstDay(), "Crane", "Crane: " + name, float_));
+    }
+  }
+
+  private static boolean byCrane(Plan plan) {
+    return plan.scope()
+        .site()
+        .find(SiteQuestions.ACCESS)
+        .filter(a -> a.value() == SiteAccess.CRANE)
+        .isPresent();
+  }
+
+  /** One event for each kind of supplier and day; known by the first of its items by code. */
+  private static void orders(Plan plan, List<Event> all) {
+    record Trip(SupplierGroup group, LocalDate day) {}
+    var trips =
+        new TreeMap<Trip, List<OrderRow>>(
+            Comparator.comparing(Trip::day).thenComparing(Trip::group));
+    for (var o : plan.orders()) {
+      trips.computeIfAbsent(new Trip(o.group(), o.orderBy()), k -> new ArrayList<>()).add(o);
+    }
+    trips.forEach(
+        (trip, rows) -> {
+          rows.sort(Comparator.comparing(OrderRow::item));
+          var details = new StringBuilder();
+          for (var o : rows) {
+            details
+                .append(Words.number(o.buy()))
+                .append(' ')
+                .append(o.unit())
+                .append(' ')
+                .append(o.description())
+                .append(", needed on ")
+                .append(Words.day(o.neededOn()))
+                .append(o.late() ? " (late)" : "")
+                .append('\n');
+          }
+          all.add(
+              new Event(
+                  "order/" + rows.get(0).item(),
+                  trip.day(),
+                  "Order",
+                  "Order by today: " + trip.group().label(),
+                  details.toString().strip()));
+        });
+  }
+}

@@ -1,0 +1,159 @@
+package cornerpost.report;
+
+import cornerpost.measure.Unit;
+import cornerpost.measure.UnitSystem;
+import cornerpost.scope.Labelled;
+import cornerpost.trace.Figure;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.Currency;
+import java.util.Locale;
+
+/** Numbers, dates and money as people read them; English, the same on every machine. */
+final class Words {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter SHORT_DAY =
+      DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter ISO =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss", Locale.ROOT);
+  private static final LocalDateTime ORIGIN = LocalDate.EPOCH.atStartOfDay();
+
+  private Words() {}
+
+  /** {@code Mon 12 Apr 2027}. */
+  static String day(LocalDate date) {
+    return DAY.format(date);
+  }
+
+  static String shortDay(LocalDate date) {
+    return SHORT_DAY.format(date);
+  }
+
+  static String month(YearMonth month) {
+    return MONTH.format(month);
+  }
+
+  /** ISO 8601, always with seconds. */
+  static String iso(LocalDateTime moment) {
+    return ISO.format(moment);
+  }
+
+  /** Minutes of the network's clock, which begins with 1970, as a moment. */
+  static LocalDateTime moment(double minutes) {
+    return ORIGIN.plusMinutes(Math.round(minutes));
+  }
+
+  /**
+   * The day on which work that ends then is done: an end at midnight belongs to the day before it.
+   */
+  static LocalDate lastDay(LocalDateTime exclusiveFinish) {
+    return exclusiveFinish.minusMinutes(1).toLocalDate();
+  }
+
+  static double minutes(LocalDateTime moment) {
+    return java.time.Duration.between(ORIGIN, moment).toMinutes();
+  }
+
+  /** Thousands separated, with so many decimals. */
+  static String number(BigDecimal value, int decimals) {
+    var rounded = value.setScale(decimals, RoundingMode.HALF_UP);
+    if (rounded.signum() == 0) rounded = rounded.abs();
+    var plain = rounded.abs().toPlainString();
+    int point = plain.indexOf('.');
+    var whole = point < 0 ? plain : plain.substring(0, point);
+    var text = new StringBuilder(whole);
+    for (int at = whole.length() - 3; at > 0; at -= 3) text.insert(at, ',');
+    if (point >= 0) text.append(plain.substring(point));
+    return (rounded.signum() < 0 ? "\u2212" : "") + text;
+  }
+
+  /** Four significant digits at least, no zeros at the end: enough to check by hand. */
+  static String number(BigDecimal value) {
+    if (value.signum() == 0) return "0";
+    int whole = value.precision() - value.scale();
+    int decimals = Math.max(0, Math.min(6, 4 - whole));
+    var rounded = value.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+    return number(rounded, Math.max(0, rounded.scale()));
+  }
+
+  /** Without cents, for summaries: {@code USD 78,400}. */
+  static String money(BigDecimal amount, Currency currency) {
+    return currency.getCurrencyCode() + "\u00a0" + number(amount, 0);
+  }
+
+  /** A share as a whole percentage. */
+  static String percent(double share) {
+    return number(BigDecimal.valueOf(share * 100), 0) + "\u00a0%";
+  }
+
+  /** Days with at most one decimal, and the word. */
+  static String days(BigDecimal days) {
+    var rounded = days.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
+    var shown = number(rounded, Math.max(0, rounded.scale()));
+    return shown + "\u00a0" + (shown.equals("1") ? "day" : "days");
+  }
+
+  /**
+   * A length as it stands on drawings: metres to the millimetre; or feet and inches to the
+   * sixteenth.
+   */
+  static String length(BigDecimal metres, UnitSystem units) {
+    if (units == UnitSystem.METRIC) return number(metres, 3) + "\u00a0m";
+    long sixteenths = sixteenths(metres);
+    long feet = sixteenths / 192;
+    long rest = sixteenths % 192;
+    return feet + "\u2032\u00a0" + inches(rest) + "\u2033";
+  }
+
+  /** A short length, as openings are given: millimetres, or inches to the sixteenth. */
+  static String size(BigDecimal metres, UnitSystem units) {
+    if (units == UnitSystem.METRIC) {
+      return number(metres.multiply(BigDecimal.valueOf(1000)), 0);
+    }
+    return inches(sixteenths(metres));
+  }
+
+  private static long sixteenths(BigDecimal metres) {
+    return Unit.IN
+        .toBase()
+        .inverse()
+        .applyTo(metres)
+        .multiply(BigDecimal.valueOf(16))
+        .setScale(0, RoundingMode.HALF_UP)
+        .longValueExact();
+  }
+
+  static String sizeUnit(UnitSystem units) {
+    return units == UnitSystem.METRIC ? "mm" : "in";
+  }
+
+  private static String inches(long sixteenths) {
+    long whole = sixteenths / 16;
+    long part = sixteenths % 16;
+    if (part == 0) return Long.toString(whole);
+    long divisor = Long.lowestOneBit(part);
+    var fraction = part / divisor + "/" + 16 / divisor;
+    return whole == 0 ? fraction : whole + " " + fraction;
+  }
+
+  /** What a cell holds, as text for data: ISO dates, plain numbers, labels, yes and no. */
+  static String entry(Object value) {
+    if (value instanceof Figure f) return f.value().stripTrailingZeros().toPlainString();
+    if (value instanceof Labelled l) return l.label();
+    if (value instanceof Boolean b) return b ? "yes" : "no";
+    if (value instanceof BigDecimal b) return b.stripTrailingZeros().toPlainString();
+    return value.toString();
+  }
+
+  /** First letter large. */
+  static String sentence(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+}
