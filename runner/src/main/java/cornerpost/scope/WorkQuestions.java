@@ -12,7 +12,7 @@ public final class WorkQuestions {
   public static final Question OWNER_SHARE =
       Question.share(WHO_DOES_WHAT, "Owner's share")
           .upTo("1")
-          .optional()
+          .standard("0.5")
           .help("Of the hours, where mixed: 50 % if empty.");
   public static final Question PEOPLE =
       Question.whole(WHO_DOES_WHAT, "People")

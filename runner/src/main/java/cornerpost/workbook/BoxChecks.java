@@ -1,0 +1,163 @@
+package cornerpost.workbook;
+
+import cornerpost.fact.Facts;
+import cornerpost.measure.Unit;
+import cornerpost.scope.Box;
+import cornerpost.scope.BoxQuestions;
+import cornerpost.scope.DeckAndRoofQuestions;
+import cornerpost.scope.Joint;
+import cornerpost.scope.RoomQuestions;
+import cornerpost.scope.Scope;
+import cornerpost.scope.Wall;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** How boxes meet, and whether the rooms fit into them. */
+final class BoxChecks {
+  /** A builder measures rooms to the centimetre; twelve of them may be this far off together. */
+  private static final BigDecimal ROOM_SLACK_M = new BigDecimal("0.01");
+
+  /** Length in no room that is worth a word. */
+  private static final BigDecimal LEFT_OVER_M = new BigDecimal("0.1");
+
+  private final Scope scope;
+  private final Facts facts;
+  private final FaultLog faults;
+
+  BoxChecks(Scope scope, Facts facts, FaultLog faults) {
+    this.scope = scope;
+    this.facts = facts;
+    this.faults = faults;
+  }
+
+  void run() {
+    var boxes = scope.boxes().stream().filter(b -> b.row().has(BoxQuestions.ID)).toList();
+    for (var box : boxes) {
+      if (box.row().has(BoxQuestions.JOINT)) joint(box, boxes);
+      rooms(box);
+    }
+    deckSide();
+  }
+
+  /** A dimension of a box, in metres; empty where the size or the fact is missing. */
+  static Optional<BigDecimal> metres(Box box, String dimension, Facts facts) {
+    if (!box.row().has(BoxQuestions.SIZE)) return Optional.empty();
+    return facts.find(box.size().factId() + "." + dimension).map(f -> f.figure().in(Unit.M));
+  }
+
+  private void joint(Box box, List<Box> boxes) {
+    var row = box.row();
+    var partner = box.joinedTo();
+    if (box.joint() == Joint.NONE) {
+      partner.ifPresent(
+          p ->
+              faults.faultAt(
+                  row.cell(BoxQuestions.JOINT),
+                  "box '"
+                      + box.id()
+                      + "' is joined to '"
+                      + p
+                      + "', yet '"
+                      + Joint.NONE.label()
+                      + "'",
+                  "expected how they meet, or an empty cell under Joined to"));
+      return;
+    }
+    if (partner.isEmpty()) {
+      faults.faultAt(
+          row.cell(BoxQuestions.JOINT),
+          "'" + box.joint().label() + "' with no box under Joined to",
+          "expected the box that '" + box.id() + "' is joined to, or '" + Joint.NONE.label() + "'");
+      return;
+    }
+    if (Plain.same(partner.get(), box.id())) {
+      faults.faultAt(
+          row.cell(BoxQuestions.JOINED_TO),
+          "box '" + box.id() + "' is joined to itself",
+          "expected another box, or an empty cell");
+      return;
+    }
+    var other = boxes.stream().filter(b -> b.id().equals(partner.get())).findFirst();
+    if (other.isEmpty()) return; // reported as an unknown name
+    if (other.get().joinedTo().filter(box.id()::equals).isPresent()
+        && boxes.indexOf(other.get()) < boxes.indexOf(box)) {
+      faults.faultAt(
+          row.cell(BoxQuestions.JOINED_TO),
+          "the joint of '" + other.get().id() + "' and '" + box.id() + "' is entered on both rows",
+          "expected each joint once");
+    }
+    if (row.has(BoxQuestions.JOINT_LENGTH)) jointLength(box, other.get());
+  }
+
+  private void jointLength(Box box, Box other) {
+    var length = box.jointLength().in(Unit.M);
+    var cell = box.row().cell(BoxQuestions.JOINT_LENGTH);
+    var expected = "expected the length over which the two boxes touch";
+    if (length.signum() == 0) {
+      faults.faultAt(cell, "a joint of no length", expected);
+      return;
+    }
+    var along = box.joint() == Joint.END_TO_END ? "width" : "length";
+    var most = metres(box, along, facts).flatMap(a -> metres(other, along, facts).map(a::min));
+    if (most.filter(m -> length.compareTo(m.add(ROOM_SLACK_M)) > 0).isPresent()) {
+      faults.faultAt(
+          cell, "a joint of " + shown(length), expected + ", at most " + shown(most.get()));
+    }
+  }
+
+  private void rooms(Box box) {
+    var rooms =
+        scope.rooms().stream()
+            .filter(r -> r.row().has(RoomQuestions.BOX) && r.row().has(RoomQuestions.LENGTH))
+            .filter(r -> r.box().equals(box.id()))
+            .toList();
+    var inside = metres(box, "inside-length", facts);
+    if (rooms.isEmpty()) {
+      faults.remarkAt(
+          box.row().cell(BoxQuestions.ID),
+          "box '" + box.id() + "' has no room",
+          "expected its rooms on sheet Rooms; without one it stays an empty shell");
+    }
+    if (rooms.isEmpty() || inside.isEmpty()) return;
+    var used = BigDecimal.ZERO;
+    for (var room : rooms) {
+      used = used.add(room.length().in(Unit.M));
+      if (used.compareTo(inside.get().add(ROOM_SLACK_M)) > 0) {
+        faults.faultAt(
+            room.row().cell(RoomQuestions.LENGTH),
+            "the rooms of box '" + box.id() + "' up to this one are " + shown(used) + " long",
+            "expected at most its inside length of " + shown(inside.get()));
+        return;
+      }
+    }
+    var left = inside.get().subtract(used);
+    if (left.compareTo(LEFT_OVER_M) > 0) {
+      faults.remarkAt(
+          rooms.get(rooms.size() - 1).row().cell(RoomQuestions.LENGTH),
+          shown(left) + " of box '" + box.id() + "' is in no room",
+          "expected rooms that add up to its inside length of " + shown(inside.get()));
+    }
+  }
+
+  private void deckSide() {
+    var deck = scope.deckAndRoof();
+    if (deck.has(DeckAndRoofQuestions.DECK)
+        && deck.has(DeckAndRoofQuestions.DECK_SIDE)
+        && deck.yes(DeckAndRoofQuestions.DECK)
+        && deck.option(DeckAndRoofQuestions.DECK_SIDE, Wall.class) == Wall.ROOF) {
+      faults.faultAt(
+          deck.cell(DeckAndRoofQuestions.DECK_SIDE),
+          "a deck on the roof",
+          "expected a side or an end of the box");
+    }
+  }
+
+  private String shown(BigDecimal metres) {
+    return shown(metres, scope.units().choose(Unit.M, Unit.FT));
+  }
+
+  static String shown(BigDecimal metres, Unit unit) {
+    return Plain.number(unit.toBase().inverse().applyTo(metres)) + " " + unit.symbol();
+  }
+}

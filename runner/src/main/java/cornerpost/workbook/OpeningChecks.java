@@ -1,0 +1,171 @@
+package cornerpost.workbook;
+
+import cornerpost.fact.Facts;
+import cornerpost.measure.Unit;
+import cornerpost.scope.Box;
+import cornerpost.scope.BoxQuestions;
+import cornerpost.scope.Opening;
+import cornerpost.scope.OpeningKind;
+import cornerpost.scope.OpeningQuestions;
+import cornerpost.scope.Scope;
+import cornerpost.scope.Wall;
+import cornerpost.trace.Figure;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether each opening fits its wall. Walls are measured outside along, and from the container
+ * floor to the inside of the roof upwards; in a roof, width runs along the box, and sill height and
+ * height across it from the left.
+ */
+final class OpeningChecks {
+  /** A tenth of a millimetre: less than anyone cuts, more than inches lose in conversion. */
+  private static final BigDecimal SLACK_M = new BigDecimal("0.0001");
+
+  private final Scope scope;
+  private final Facts facts;
+  private final FaultLog faults;
+
+  OpeningChecks(Scope scope, Facts facts, FaultLog faults) {
+    this.scope = scope;
+    this.facts = facts;
+    this.faults = faults;
+  }
+
+  void run() {
+    var before = new ArrayList<Opening>();
+    for (var opening : scope.openings()) {
+      if (!isComplete(opening)) continue;
+      var box =
+          scope.boxes().stream()
+              .filter(b -> b.row().has(BoxQuestions.ID) && b.id().equals(opening.box()))
+              .findFirst();
+      if (box.isEmpty()) continue; // reported as an unknown name
+      fits(opening, box.get());
+      passage(opening, box.get());
+      overlap(opening, before);
+      before.add(opening);
+    }
+  }
+
+  private static boolean isComplete(Opening opening) {
+    return List.of(
+            OpeningQuestions.ID,
+            OpeningQuestions.BOX,
+            OpeningQuestions.WALL,
+            OpeningQuestions.KIND,
+            OpeningQuestions.WIDTH,
+            OpeningQuestions.HEIGHT,
+            OpeningQuestions.SILL,
+            OpeningQuestions.OFFSET)
+        .stream()
+        .allMatch(opening.row()::has);
+  }
+
+  private Optional<BigDecimal> run(Box box, Wall wall) {
+    return BoxChecks.metres(
+        box,
+        switch (wall) {
+          case LEFT, RIGHT, ROOF -> "length";
+          case DOOR_END, BLIND_END -> "width";
+        },
+        facts);
+  }
+
+  private Optional<BigDecimal> rise(Box box, Wall wall) {
+    return BoxChecks.metres(box, wall == Wall.ROOF ? "width" : "inside-height", facts);
+  }
+
+  private static boolean over(BigDecimal value, BigDecimal limit) {
+    return value.compareTo(limit.add(SLACK_M)) > 0;
+  }
+
+  private void fits(Opening o, Box box) {
+    var row = o.row();
+    var wall = "the " + o.wall().label() + " of box '" + box.id() + "'";
+    var width = o.width().in(Unit.M);
+    var end = width.add(o.offset().in(Unit.M));
+    run(box, o.wall())
+        .ifPresent(
+            run -> {
+              if (over(width, run)) {
+                faults.faultAt(
+                    row.cell(OpeningQuestions.WIDTH),
+                    "opening '" + o.id() + "' is " + small(width) + " wide",
+                    "expected at most " + small(run) + ", the length of " + wall);
+              } else if (over(end, run)) {
+                faults.faultAt(
+                    row.cell(OpeningQuestions.OFFSET),
+                    "opening '" + o.id() + "' ends at " + large(end),
+                    "expected it to end by " + large(run) + ", the length of " + wall);
+              }
+            });
+    var height = o.height().in(Unit.M);
+    var head = height.add(o.sill().in(Unit.M));
+    var reach = o.wall() == Wall.ROOF ? "the width of " : "the clear height at ";
+    rise(box, o.wall())
+        .ifPresent(
+            rise -> {
+              if (over(height, rise)) {
+                faults.faultAt(
+                    row.cell(OpeningQuestions.HEIGHT),
+                    "opening '" + o.id() + "' is " + small(height) + " high",
+                    "expected at most " + small(rise) + ", " + reach + wall);
+              } else if (over(head, rise)) {
+                faults.faultAt(
+                    row.cell(OpeningQuestions.SILL),
+                    "opening '" + o.id() + "' reaches up to " + small(head),
+                    "expected at most " + small(rise) + ", " + reach + wall);
+              }
+            });
+  }
+
+  /** A passage leads into another box, so its own must be joined to one. */
+  private void passage(Opening o, Box box) {
+    if (o.kind() != OpeningKind.PASS_THROUGH) return;
+    boolean joined =
+        box.joinedTo().isPresent()
+            || scope.boxes().stream()
+                .anyMatch(b -> b.joinedTo().filter(box.id()::equals).isPresent());
+    if (!joined) {
+      faults.faultAt(
+          o.row().cell(OpeningQuestions.KIND),
+          "'" + o.kind().label() + "' in box '" + box.id() + "', which is joined to none",
+          "expected another kind, or a joint on sheet Containers");
+    }
+  }
+
+  private void overlap(Opening o, List<Opening> before) {
+    before.stream()
+        .filter(b -> b.box().equals(o.box()) && b.wall() == o.wall())
+        .filter(b -> crosses(b.offset(), b.width(), o.offset(), o.width()))
+        .filter(b -> crosses(b.sill(), b.height(), o.sill(), o.height()))
+        .findFirst()
+        .ifPresent(
+            b ->
+                faults.faultAt(
+                    o.row().cell(OpeningQuestions.OFFSET),
+                    "opening '" + o.id() + "' lies over opening '" + b.id() + "'",
+                    "expected openings of one wall beside each other; '"
+                        + b.id()
+                        + "' takes "
+                        + large(b.offset().in(Unit.M))
+                        + " to "
+                        + large(b.offset().plus(b.width()).in(Unit.M))));
+  }
+
+  private static boolean crosses(Figure startA, Figure sizeA, Figure startB, Figure sizeB) {
+    return over(startA.plus(sizeA).value(), startB.value())
+        && over(startB.plus(sizeB).value(), startA.value());
+  }
+
+  private String small(BigDecimal metres) {
+    return BoxChecks.shown(metres, scope.units().choose(Unit.MM, Unit.IN));
+  }
+
+  private String large(BigDecimal metres) {
+    return BoxChecks.shown(metres, scope.units().choose(Unit.M, Unit.FT));
+  }
+}

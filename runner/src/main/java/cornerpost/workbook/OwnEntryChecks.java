@@ -1,0 +1,113 @@
+package cornerpost.workbook;
+
+import cornerpost.scope.Scope;
+import java.math.BigDecimal;
+import java.util.HashMap;
+
+/** Contradictions within the owner's rows. Links and loops are the work planner's to check. */
+final class OwnEntryChecks {
+  private final Scope scope;
+  private final FaultLog faults;
+
+  OwnEntryChecks(Scope scope, FaultLog faults) {
+    this.scope = scope;
+    this.faults = faults;
+  }
+
+  void run() {
+    quotes();
+    tasks();
+    calendars();
+    progress();
+  }
+
+  private void quotes() {
+    var used = new HashMap<String, String>();
+    for (var quote : scope.quotes()) {
+      if (quote.used()) {
+        var before = used.putIfAbsent(Plain.key(quote.line()), quote.cell());
+        if (before != null) {
+          faults.faultAt(
+              quote.cell(),
+              "a second quote in use for line " + Plain.quoted(quote.line()),
+              "expected one with Use it = yes; the first is in " + CellPlace.split(before)[1]);
+        }
+      }
+      if (quote.date().isPresent()
+          && quote.validUntil().filter(v -> v.isBefore(quote.date().get())).isPresent()) {
+        faults.faultAt(
+            quote.cell(),
+            "a quote of " + quote.date().get() + " valid until " + quote.validUntil().get(),
+            "expected the last day it is valid not before its date");
+      }
+    }
+  }
+
+  private void tasks() {
+    for (var task : scope.ownTasks()) {
+      if (task.optimistic().isPresent() != task.pessimistic().isPresent()) {
+        faults.faultAt(
+            task.cell(),
+            "task '" + task.id() + "' has only one of Optimistic and Pessimistic",
+            "expected both or neither");
+      } else if (task.optimistic().isPresent()
+          && (task.optimistic().get().compareTo(task.duration()) > 0
+              || task.pessimistic().get().compareTo(task.duration()) < 0)) {
+        faults.faultAt(
+            task.cell(),
+            "task '"
+                + task.id()
+                + "' lasts "
+                + Plain.number(task.optimistic().get())
+                + ", "
+                + Plain.number(task.duration())
+                + ", "
+                + Plain.number(task.pessimistic().get())
+                + " (Optimistic, Duration, Pessimistic)",
+            "expected none of them less than the one before");
+      }
+    }
+  }
+
+  private void calendars() {
+    for (var calendar : scope.calendars()) {
+      if (calendar.hours().stream().allMatch(h -> h.signum() == 0)) {
+        faults.faultAt(
+            calendar.cell(),
+            "calendar '" + calendar.name() + "' has no working hours",
+            "expected hours on at least one day of the week");
+      }
+    }
+  }
+
+  private void progress() {
+    for (var entry : scope.progress()) {
+      var start = entry.actualStart();
+      var finish = entry.actualFinish();
+      if (finish.isPresent() && start.isEmpty()) {
+        faults.faultAt(
+            entry.cell(),
+            "task '" + entry.task() + "' is finished but not started",
+            "expected an actual start");
+      } else if (finish.isPresent() && finish.get().isBefore(start.get())) {
+        faults.faultAt(
+            entry.cell(),
+            "task '" + entry.task() + "' starts " + start.get() + " and finishes " + finish.get(),
+            "expected a finish not before the start");
+      }
+      if (finish.isPresent() && entry.remaining().filter(r -> r.signum() > 0).isPresent()) {
+        faults.faultAt(
+            entry.cell(),
+            "task '" + entry.task() + "' is finished, yet days remain",
+            "expected 0 or nothing under Remaining days");
+      }
+      if (finish.isPresent()
+          && entry.complete().filter(c -> c.compareTo(BigDecimal.ONE) < 0).isPresent()) {
+        faults.faultAt(
+            entry.cell(),
+            "task '" + entry.task() + "' is finished, yet not complete",
+            "expected 100 % or nothing under Complete");
+      }
+    }
+  }
+}

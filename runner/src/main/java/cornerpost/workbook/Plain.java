@@ -1,0 +1,88 @@
+package cornerpost.workbook;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Text as people type it, made comparable. */
+final class Plain {
+  private static final int SHOWN_LENGTH = 60;
+  private static final MathContext SHOWN_DIGITS = new MathContext(6);
+
+  private Plain() {}
+
+  /** Without outer spaces; inner runs of any space, the no-break one too, become one space. */
+  static String tidy(String text) {
+    return text.replaceAll("[\\s\\u00A0\\u2007\\u202F]+", " ").strip();
+  }
+
+  /** What two spellings of one name have in common. */
+  static String key(String text) {
+    return tidy(text).toLowerCase(Locale.ROOT);
+  }
+
+  static boolean same(String a, String b) {
+    return key(a).equals(key(b));
+  }
+
+  /** In quotes, cut where it is long. */
+  static String quoted(String text) {
+    var tidy = tidy(text);
+    return "'"
+        + (tidy.length() <= SHOWN_LENGTH ? tidy : tidy.substring(0, SHOWN_LENGTH) + "...")
+        + "'";
+  }
+
+  static String number(BigDecimal amount) {
+    var rounded = amount.round(SHOWN_DIGITS).stripTrailingZeros();
+    return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+  }
+
+  static String list(Collection<String> names) {
+    return String.join(", ", names.stream().map(n -> "'" + n + "'").toList());
+  }
+
+  /** The allowed names, with the likeliest one first where a slip is plain. */
+  static String oneOf(String found, List<String> allowed) {
+    if (allowed.isEmpty()) return "expected a name, and there is none yet";
+    var near = nearest(found, allowed).map(n -> "; maybe '" + n + "'").orElse("");
+    return (allowed.size() == 1 ? "expected " : "expected one of ") + list(allowed) + near;
+  }
+
+  /** The name that differs by a slip of the pen: a third of its letters at most, or part of it. */
+  static Optional<String> nearest(String found, List<String> allowed) {
+    var sought = key(found);
+    if (sought.isEmpty()) return Optional.empty();
+    var close =
+        allowed.stream()
+            .filter(a -> distance(sought, key(a)) <= Math.max(1, a.length() / 3))
+            .min(Comparator.comparingInt(a -> distance(sought, key(a))));
+    if (close.isPresent()) return close;
+    var parts =
+        allowed.stream().filter(a -> key(a).contains(sought) || sought.contains(key(a))).toList();
+    return parts.size() == 1 ? Optional.of(parts.get(0)) : Optional.empty();
+  }
+
+  /**
+   * Letters to insert, delete or replace to turn one word into the other. Method: V. I.
+   * Levenshtein, 1966.
+   */
+  private static int distance(String a, String b) {
+    int[] before = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) before[j] = j;
+    for (int i = 1; i <= a.length(); i++) {
+      int[] now = new int[b.length() + 1];
+      now[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        int replaced = before[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        now[j] = Math.min(replaced, 1 + Math.min(before[j], now[j - 1]));
+      }
+      before = now;
+    }
+    return before[b.length()];
+  }
+}

@@ -1,0 +1,18 @@
+package cornerpost.workbook;
+
+import cornerpost.scope.Problem;
+import cornerpost.scope.Scope;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What reading a workbook gave.
+ *
+ * @param scope the choices; empty where any problem is a fault
+ * @param problems every fault and remark, in the order of the sheets
+ */
+public record Reading(Optional<Scope> scope, List<Problem> problems) {
+  public Reading {
+    problems = List.copyOf(problems);
+  }
+}
