@@ -12,19 +12,22 @@ import java.util.Optional;
  *
  * @param months from the first payment to the last
  * @param draws of the loan, in order of date; none without a loan
- * @param stages what each stage costs, has cost and still costs
+ * @param stages what each stage costs, has cost and still costs; interest is not among it
+ * @param delays first those entered, then what a late delivery of the boxes would do
  */
 public record Finance(
     List<CashMonth> months,
     List<Draw> draws,
     List<StageMoney> stages,
     Balance balance,
-    List<DelayEffect> delays) {
+    List<DelayEffect> delays,
+    InterestSum interest) {
 
   /**
    * One month of cash.
    *
-   * @param out what is paid out for the house
+   * @param out what is paid out for the house, interest within its allowance with it; what is left
+   *     of the allowance stands in the last month, so that the months add up to the total
    * @param drawn what the lender pays in
    * @param interest charged on what is drawn
    * @param cash the borrower's cash at the end of the month; below nothing is said, not hidden
@@ -83,6 +86,17 @@ public record Finance(
       Optional<BigDecimal> loanToValue) {}
 
   /**
+   * Interest on the loan, from the first draw to completion.
+   *
+   * @param allowance in the budget
+   * @param charged by the draws as planned, paid month by month
+   * @param beyond charged less allowance; below nothing is left over
+   * @param ifAdded what it comes to if each month's is added to the loan instead of paid
+   */
+  public record InterestSum(
+      BigDecimal allowance, BigDecimal charged, BigDecimal beyond, BigDecimal ifAdded) {}
+
+  /**
    * What a delay does.
    *
    * @param days by which the event comes later
@@ -100,6 +114,22 @@ public record Finance(
       LocalDate moveIn,
       BigDecimal cost,
       String words) {}
+
+  /** Without interest. */
+  public Finance(
+      List<CashMonth> months,
+      List<Draw> draws,
+      List<StageMoney> stages,
+      Balance balance,
+      List<DelayEffect> delays) {
+    this(
+        months,
+        draws,
+        stages,
+        balance,
+        delays,
+        new InterestSum(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO));
+  }
 
   public Finance {
     months = List.copyOf(months);

@@ -1,0 +1,81 @@
+package cornerpost.plan;
+
+import cornerpost.scope.OwnerSheet;
+import cornerpost.scope.Scope;
+import cornerpost.work.WorkPlan;
+import cornerpost.work.WorkTask;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A task or milestone that comes later than it otherwise would.
+ *
+ * @param task id of the task
+ * @param days calendar days, 0 or more
+ */
+record Delay(String task, String name, int days, String cause, String borneBy) {
+  /** What the plan says of a task that starts where this delay put it. */
+  String words() {
+    return "delayed by "
+        + days
+        + (days == 1 ? " day" : " days")
+        + (cause.isBlank() ? "" : ": " + cause);
+  }
+
+  /**
+   * Those of sheet Delays, then those of the command line; faults for events that are not there.
+   */
+  static List<Delay> of(Scope scope, RunOptions options, WorkPlan work, Problems problems) {
+    var delays = new ArrayList<Delay>();
+    for (var d : scope.delays()) {
+      var tasks = find(d.event(), work);
+      if (tasks.size() != 1) {
+        problems.fault(OwnerSheet.DELAYS, d.cell(), found(d.event(), tasks), expected(tasks));
+      } else if (d.days() < 0) {
+        problems.fault(OwnerSheet.DELAYS, d.cell(), d.days() + " days", "expected 0 or more");
+      } else {
+        delays.add(of(tasks.get(0), d.days(), d.cause(), d.borneBy()));
+      }
+    }
+    for (var d : options.delays()) {
+      var tasks = find(d.event(), work);
+      if (tasks.size() != 1) {
+        problems.fault("--delay " + d, found(d.event(), tasks), expected(tasks));
+      } else if (d.days() < 0) {
+        problems.fault("--delay " + d, d.days() + " days", "expected 0 or more");
+      } else {
+        delays.add(of(tasks.get(0), d.days(), "", ""));
+      }
+    }
+    return delays;
+  }
+
+  private static Delay of(WorkTask task, int days, String cause, String borneBy) {
+    return new Delay(task.id(), task.name(), days, cause, borneBy);
+  }
+
+  /** By id, else by name, in any case. */
+  private static List<WorkTask> find(String event, WorkPlan work) {
+    var wanted = event.strip().toLowerCase(Locale.ROOT);
+    var byId =
+        work.tasks().stream().filter(t -> t.id().toLowerCase(Locale.ROOT).equals(wanted)).toList();
+    return !byId.isEmpty()
+        ? byId
+        : work.tasks().stream()
+            .filter(t -> t.name().strip().toLowerCase(Locale.ROOT).equals(wanted))
+            .toList();
+  }
+
+  private static String found(String event, List<WorkTask> tasks) {
+    return tasks.isEmpty()
+        ? "no task or milestone is called '" + event + "'"
+        : tasks.size() + " tasks are called '" + event + "'";
+  }
+
+  private static String expected(List<WorkTask> tasks) {
+    return tasks.isEmpty()
+        ? "expected the id or the name of a task of the plan, such as delivery"
+        : "expected one of the ids " + String.join(", ", tasks.stream().map(WorkTask::id).toList());
+  }
+}

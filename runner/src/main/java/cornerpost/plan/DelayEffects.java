@@ -1,0 +1,180 @@
+package cornerpost.plan;
+
+import cornerpost.finance.Finance.DelayEffect;
+import cornerpost.schedule.Network;
+import cornerpost.schedule.Timing;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What each delay does: the plan with it beside the plan without it.
+ *
+ * <p>An entered delay is compared with the plan that has all the others. The days by which move-in
+ * comes later cost what is paid by the month, and interest on all that is drawn. What does not
+ * reach move-in was absorbed: by float, which belongs to whoever uses it first, by days on which
+ * nobody works anyhow, or by another order of the crews.
+ */
+final class DelayEffects {
+  /** The late deliveries of the boxes that are always asked about, in days. */
+  private static final List<Integer> WHAT_IF = List.of(7, 14, 28);
+
+  private static final int NAMED = 3;
+
+  private final Delays planning;
+  private final Sequence plain;
+  private final Sequence plan;
+  private final List<Delay> entered;
+  private final MoneyPlan money;
+
+  /**
+   * @param plain without any delay
+   * @param plan with all that are entered
+   */
+  DelayEffects(
+      Delays planning, Sequence plain, Sequence plan, List<Delay> entered, MoneyPlan money) {
+    this.planning = planning;
+    this.plain = plain;
+    this.plan = plan;
+    this.entered = entered;
+    this.money = money;
+  }
+
+  List<DelayEffect> all() {
+    var effects = new ArrayList<DelayEffect>();
+    for (int i = 0; i < entered.size(); i++) {
+      var others = new ArrayList<>(entered);
+      var delay = others.remove(i);
+      effects.add(effect(delay, without(others), plan));
+    }
+    var delivery = plan.network().find(ProgrammeMaker.DELIVERY);
+    if (delivery.isPresent() && Delays.canMove(delivery.get())) {
+      for (int days : WHAT_IF) {
+        var late = new Delay(delivery.get().id(), delivery.get().name(), days, "what if", "");
+        effects.add(effect(late, plan, planning.with(List.of(late), plan)));
+      }
+    }
+    return effects;
+  }
+
+  /** The plan without one delay never ends after the plan with it: its order would serve, too. */
+  private Sequence without(List<Delay> others) {
+    var anew = others.isEmpty() ? plain : planning.with(others, plain);
+    if (!plan.crewLimited()) return anew;
+    var network = anew.network();
+    var asPlanned =
+        plan.keeping(entered.stream().map(d -> d.task()).distinct().map(network::get).toList());
+    return Delays.goal(asPlanned.ordered()).isBefore(Delays.goal(anew.ordered()))
+        ? asPlanned
+        : anew;
+  }
+
+  private DelayEffect effect(Delay delay, Sequence before, Sequence after) {
+    var goalBefore = Delays.goal(before.ordered());
+    var goalAfter = Delays.goal(after.ordered());
+    int moved = (int) Math.max(0, ChronoUnit.DAYS.between(goalBefore, goalAfter));
+    var hire = money.rounded(money.hireADay().multiply(BigDecimal.valueOf(moved)));
+    var interest = money.rounded(money.interestADay().multiply(BigDecimal.valueOf(moved)));
+    return new DelayEffect(
+        delay.task(),
+        delay.name(),
+        delay.days(),
+        delay.cause(),
+        delay.borneBy(),
+        moved,
+        goalAfter,
+        hire.add(interest),
+        words(delay, before, after, moved, goalAfter) + cost(hire, interest));
+  }
+
+  // ---- in words -----------------------------------------------------------------------------
+
+  private String words(Delay delay, Sequence before, Sequence after, int moved, LocalDate goal) {
+    var network = before.network();
+    if (!Delays.canMove(network.get(delay.task()))) {
+      return delay.name() + " has begun already: the delay changes nothing";
+    }
+    var target = network.find(ProgrammeMaker.MOVE_IN).map(a -> a.name()).orElse("The finish");
+    var text = new StringBuilder(delay.name() + " " + days(delay.days()) + " late: ");
+    text.append(
+        moved == 0
+            ? target + " stays on " + goal
+            : target + " comes " + days(moved) + " later, on " + goal);
+    int absorbed = delay.days() - moved;
+    if (absorbed > 0) text.append(absorbed(delay, before, absorbed));
+    int inOrder = inThePresentOrder(delay, before);
+    if (inOrder > moved) {
+      text.append("; another order of the crews saves ").append(days(inOrder - moved));
+    }
+    var losers = losers(delay, before, after, network);
+    if (!losers.isEmpty()) text.append("; ").append(losers);
+    return text.toString();
+  }
+
+  private String absorbed(Delay delay, Sequence before, int absorbed) {
+    int slack = Math.min(absorbed, planning.floatDays(delay.task(), before, delay.days()));
+    int rest = absorbed - slack;
+    return "; "
+        + (slack == 0 ? "" : days(slack) + " absorbed by the float of " + delay.name())
+        + (slack > 0 && rest > 0 ? ", " : "")
+        + (rest == 0
+            ? ""
+            : days(rest) + " by days on which nobody works or by the order of the work");
+  }
+
+  private int inThePresentOrder(Delay delay, Sequence before) {
+    var kept = before.with(Delays.putOff(List.of(delay), before));
+    return (int)
+        Math.max(0, ChronoUnit.DAYS.between(Delays.goal(before.ordered()), Delays.goal(kept)));
+  }
+
+  /** The tasks that lose most float to the delay. */
+  private static String losers(Delay delay, Sequence before, Sequence after, Network network) {
+    record Loss(String name, long minutes, Timing now) {}
+    var losses = new ArrayList<Loss>();
+    for (var a : network.activities()) {
+      var was = before.ordered().timing(a.id());
+      var is = after.ordered().timing(a.id());
+      long lost = was.totalFloatMinutes() - is.totalFloatMinutes();
+      if (lost > 0 && !a.id().equals(delay.task()) && !a.isMilestone()) {
+        losses.add(new Loss(a.name(), lost, is));
+      }
+    }
+    losses.sort(Comparator.comparingLong(Loss::minutes).reversed());
+    var named =
+        losses.stream()
+            .limit(NAMED)
+            .map(
+                l ->
+                    l.name()
+                        + " ("
+                        + Days.of(l.minutes(), l.now().dayMinutes()).toPlainString()
+                        + " d, "
+                        + Days.of(l.now().totalFloatMinutes(), l.now().dayMinutes()).toPlainString()
+                        + " d left)")
+            .toList();
+    if (named.isEmpty()) return "";
+    int more = losses.size() - named.size();
+    return "float lost by "
+        + String.join(", ", named)
+        + (more == 0 ? "" : " and " + more + " more");
+  }
+
+  private String cost(BigDecimal hire, BigDecimal interest) {
+    if (hire.signum() == 0 && interest.signum() == 0) return "";
+    return "; costs "
+        + money.currency()
+        + " "
+        + hire.toPlainString()
+        + " for hire, insurance and rent and "
+        + interest.toPlainString()
+        + " interest";
+  }
+
+  private static String days(int number) {
+    return number + (number == 1 ? " day" : " days");
+  }
+}

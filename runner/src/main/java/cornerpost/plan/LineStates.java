@@ -1,0 +1,167 @@
+package cornerpost.plan;
+
+import cornerpost.finance.CostToComplete.LineState;
+import cornerpost.measure.Money;
+import cornerpost.measure.Ratio;
+import cornerpost.measure.Unit;
+import cornerpost.price.CostLine;
+import cornerpost.price.Estimate;
+import cornerpost.schedule.Network;
+import cornerpost.scope.ProjectQuestions;
+import cornerpost.scope.Scope;
+import cornerpost.scope.Stage;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What of each cost line is in place at the status date, and what it takes to finish it at the
+ * prices of today.
+ *
+ * <ul>
+ *   <li>Labour, services, hire and fees: the share of their task that is done: what the owner notes
+ *       as complete, else the share of its duration that is not remaining.
+ *   <li>Materials: all once a task that needs the item has begun, for they are on site then.
+ *   <li>What is paid by the month: the days gone, and to complete the days from the status date to
+ *       move-in at the rate of the budget, if that is more than what is left of the budget.
+ *   <li>Price rise, tax and contingency: as much as of the rest of their stage.
+ *   <li>Interest is not among them; it is shown by itself.
+ * </ul>
+ */
+final class LineStates {
+  /** Mean length of a month of the Gregorian calendar, days. */
+  static final BigDecimal MONTH = new BigDecimal("30.436875");
+
+  private final Scope scope;
+  private final Estimate estimate;
+  private final Programme programme;
+  private final Network network;
+  private final LocalDate status;
+  private final int decimals;
+  private final Set<String> onSite = new HashSet<>();
+
+  private LineStates(
+      Scope scope, Estimate estimate, Programme programme, Network network, LocalDate status) {
+    this.scope = scope;
+    this.estimate = estimate;
+    this.programme = programme;
+    this.network = network;
+    this.status = status;
+    decimals = Money.minorDigits(estimate.currency());
+    for (var l : estimate.lines()) {
+      boolean begun = l.task().flatMap(programme::task).map(DatedTask::started).orElse(false);
+      if (begun) l.item().ifPresent(onSite::add);
+    }
+  }
+
+  static List<LineState> of(
+      Scope scope, Estimate estimate, Programme programme, Network network, LocalDate status) {
+    return new LineStates(scope, estimate, programme, network, status).states();
+  }
+
+  private List<LineState> states() {
+    var states = new ArrayList<LineState>();
+    for (var stage : Stage.values()) {
+      var budget = BigDecimal.ZERO;
+      var inPlace = BigDecimal.ZERO;
+      var lines = estimate.lines().stream().filter(l -> l.stage() == stage).toList();
+      for (var l : lines) {
+        if (!onTop(l.kind()) && l.kind() != CostLine.Kind.INTEREST) {
+          var state = l.kind() == CostLine.Kind.TIME ? byTime(l) : byShare(l, share(l));
+          budget = budget.add(state.inPlace()).add(state.toComplete());
+          inPlace = inPlace.add(state.inPlace());
+          states.add(state);
+        }
+      }
+      var share = budget.signum() == 0 ? BigDecimal.ZERO : inPlace.divide(budget, Ratio.PRECISION);
+      for (var l : lines) if (onTop(l.kind())) states.add(byShare(l, share));
+    }
+    return states;
+  }
+
+  private static boolean onTop(CostLine.Kind kind) {
+    return kind == CostLine.Kind.ESCALATION
+        || kind == CostLine.Kind.TAX
+        || kind == CostLine.Kind.CONTINGENCY;
+  }
+
+  private LineState byShare(CostLine l, BigDecimal share) {
+    var inPlace = Money.halfUp(l.money().multiply(share), decimals);
+    return new LineState(l.stage(), l.money(), inPlace, l.money().subtract(inPlace));
+  }
+
+  private LineState byTime(CostLine l) {
+    var allowed = daysAllowed(scope);
+    long gone = Math.max(0, ChronoUnit.DAYS.between(programme.start(), status));
+    long toCome = Math.max(0, ChronoUnit.DAYS.between(status, programme.moveIn()) + 1);
+    if (allowed.signum() == 0) return byShare(l, BigDecimal.ZERO);
+    var spent = perDays(l, gone, allowed).min(l.money());
+    var ahead = perDays(l, toCome, allowed).max(l.money().subtract(spent));
+    return new LineState(l.stage(), l.money(), spent, ahead);
+  }
+
+  private BigDecimal perDays(CostLine l, long days, BigDecimal allowed) {
+    return Money.halfUp(
+        l.money().multiply(BigDecimal.valueOf(days)).divide(allowed, Ratio.PRECISION), decimals);
+  }
+
+  /** Days from start to move-in that the budget pays for. */
+  static BigDecimal daysAllowed(Scope scope) {
+    return scope
+        .project()
+        .findFigure(ProjectQuestions.TIME_ALLOWED)
+        .map(f -> f.in(Unit.count("month")).multiply(MONTH))
+        .orElse(BigDecimal.ZERO);
+  }
+
+  private BigDecimal share(CostLine l) {
+    if (l.kind() == CostLine.Kind.MATERIAL && l.item().filter(onSite::contains).isPresent()) {
+      return BigDecimal.ONE;
+    }
+    if (l.kind() == CostLine.Kind.MATERIAL) return BigDecimal.ZERO;
+    var task = l.task().flatMap(programme::task);
+    if (task.isEmpty()) return stageDone(l.stage()) ? BigDecimal.ONE : BigDecimal.ZERO;
+    return task.get().done() ? BigDecimal.ONE : complete(task.get());
+  }
+
+  /** What belongs to no task is in place with the whole of its stage. */
+  private boolean stageDone(Stage stage) {
+    var tasks = programme.tasks().stream().filter(t -> t.task().stage() == stage).toList();
+    return !tasks.isEmpty() && tasks.stream().allMatch(DatedTask::done);
+  }
+
+  /** Of a task that has begun. */
+  private BigDecimal complete(DatedTask t) {
+    if (!t.started() || t.task().minutes() == 0) return BigDecimal.ZERO;
+    var noted =
+        scope.progress().stream()
+            .filter(p -> p.task().equals(t.id()))
+            .findFirst()
+            .flatMap(p -> p.complete());
+    if (noted.isPresent()) return noted.get();
+    var progress = network.get(t.id()).progress();
+    long left =
+        progress
+            .remainingMinutes()
+            .orElseGet(() -> t.task().minutes() - worked(t, progress.start().orElseThrow()));
+    var share =
+        BigDecimal.ONE.subtract(
+            BigDecimal.valueOf(left)
+                .divide(BigDecimal.valueOf(t.task().minutes()), Ratio.PRECISION));
+    return share.max(BigDecimal.ZERO).min(BigDecimal.ONE);
+  }
+
+  private long worked(DatedTask t, LocalDateTime start) {
+    var now = status.atStartOfDay();
+    long minutes =
+        t.task().elapsed()
+            ? ChronoUnit.MINUTES.between(start, now)
+            : network.calendarOf(t.id()).between(start, now);
+    return Math.max(0, Math.min(t.task().minutes(), minutes));
+  }
+}

@@ -1,0 +1,102 @@
+package cornerpost.plan;
+
+import cornerpost.finance.CashFlow;
+import cornerpost.finance.CostToComplete;
+import cornerpost.finance.Finance;
+import cornerpost.finance.LoanTerms;
+import cornerpost.measure.Money;
+import cornerpost.measure.Ratio;
+import cornerpost.measure.Unit;
+import cornerpost.price.CostLine;
+import cornerpost.price.Estimate;
+import cornerpost.price.PriceBook;
+import cornerpost.schedule.Network;
+import cornerpost.scope.Scope;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Money against time, from the estimate and the dated programme. */
+final class MoneyPlan {
+  private final Scope scope;
+  private final Optional<PriceBook> book;
+  private final Estimate estimate;
+  private final int decimals;
+  private final LoanTerms terms;
+  private final CashFlow cash;
+  private final List<Finance.StageMoney> stages;
+  private final Finance.Balance balance;
+
+  MoneyPlan(
+      Scope scope,
+      Optional<PriceBook> book,
+      Estimate estimate,
+      Programme programme,
+      Network network,
+      List<OrderRow> orders,
+      LocalDate status) {
+    this.scope = scope;
+    this.book = book;
+    this.estimate = estimate;
+    decimals = Money.minorDigits(estimate.currency());
+    terms = LoanTerms.of(scope.loan());
+    var allowance = sum(CostLine.Kind.INTEREST);
+    var payments = Payments.of(estimate, programme, orders, terms.draws());
+    var completion =
+        payments.stream()
+            .map(p -> p.due())
+            .reduce(programme.moveIn(), (a, b) -> a.isAfter(b) ? a : b);
+    var events = DrawEvents.of(programme, terms.draws(), completion);
+    cash = CashFlow.of(terms, payments, allowance, events, completion, decimals);
+    stages =
+        CostToComplete.stages(LineStates.of(scope, estimate, programme, network, status), decimals);
+    var paid = cash.interestUpTo(status);
+    balance =
+        CostToComplete.balance(
+            terms,
+            cash.drawnBefore(status),
+            paid,
+            cash.interest().charged().subtract(paid),
+            stages,
+            estimate.total(),
+            decimals);
+  }
+
+  private BigDecimal sum(CostLine.Kind kind) {
+    return estimate.lines().stream()
+        .filter(l -> l.kind() == kind)
+        .map(CostLine::money)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  Finance with(List<Finance.DelayEffect> delays) {
+    return new Finance(cash.months(), cash.draws(), stages, balance, delays, cash.interest());
+  }
+
+  /** What is paid by the month, for a day: hire, insurance and rent with their tax. */
+  BigDecimal hireADay() {
+    var days = LineStates.daysAllowed(scope);
+    if (days.signum() == 0) return BigDecimal.ZERO;
+    var rate = book.map(b -> b.taxRate().in(Unit.ONE)).orElse(BigDecimal.ZERO);
+    var byMonth =
+        estimate.lines().stream()
+            .filter(l -> l.kind() == CostLine.Kind.TIME)
+            .map(l -> l.taxed() ? l.money().multiply(BigDecimal.ONE.add(rate)) : l.money())
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    return byMonth.divide(days, Ratio.PRECISION);
+  }
+
+  /** Interest for a day on all that is drawn at the end. */
+  BigDecimal interestADay() {
+    return cash.interestADay();
+  }
+
+  BigDecimal rounded(BigDecimal amount) {
+    return Money.halfUp(amount, decimals);
+  }
+
+  String currency() {
+    return estimate.currency().getCurrencyCode();
+  }
+}

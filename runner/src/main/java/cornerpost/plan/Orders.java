@@ -1,0 +1,171 @@
+package cornerpost.plan;
+
+import cornerpost.measure.Money;
+import cornerpost.measure.Ratio;
+import cornerpost.price.CostLine;
+import cornerpost.price.Estimate;
+import cornerpost.price.Item;
+import cornerpost.price.PriceBook;
+import cornerpost.scope.OptionsQuestions;
+import cornerpost.scope.Scope;
+import cornerpost.takeoff.Line;
+import cornerpost.takeoff.Resource;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The buying list: what is bought or booked, one row an item, by the day to order it.
+ *
+ * <p>Fees, and what is paid by the month, are not ordered. Order-by is the first planned day of the
+ * tasks that need the item, less its lead time, less the owner's margin, in calendar days.
+ */
+final class Orders {
+  private final Scope scope;
+  private final PriceBook book;
+  private final Estimate estimate;
+  private final Programme programme;
+  private final LocalDate status;
+  private final Map<String, Line> lines = new HashMap<>();
+
+  private Orders(
+      Scope scope,
+      PriceBook book,
+      List<Line> lines,
+      Estimate estimate,
+      Programme programme,
+      LocalDate status) {
+    this.scope = scope;
+    this.book = book;
+    this.estimate = estimate;
+    this.programme = programme;
+    this.status = status;
+    lines.forEach(l -> this.lines.put(l.id(), l));
+  }
+
+  /** In order of the day to order, then of supplier group and item. */
+  static List<OrderRow> of(
+      Scope scope,
+      Optional<PriceBook> book,
+      List<Line> lines,
+      Estimate estimate,
+      Programme programme,
+      LocalDate status) {
+    if (book.isEmpty()) return List.of();
+    return new Orders(scope, book.get(), lines, estimate, programme, status).rows();
+  }
+
+  private List<OrderRow> rows() {
+    var byItem = new LinkedHashMap<String, List<CostLine>>();
+    for (var l : estimate.lines()) {
+      if (l.item().isPresent() && ordered(l.kind())) {
+        byItem.computeIfAbsent(l.item().get(), k -> new ArrayList<>()).add(l);
+      }
+    }
+    var rows = new ArrayList<OrderRow>();
+    for (var entry : byItem.entrySet()) {
+      book.findItem(entry.getKey())
+          .ifPresent(item -> row(item, entry.getValue()).ifPresent(rows::add));
+    }
+    rows.sort(
+        Comparator.comparing(OrderRow::orderBy)
+            .thenComparing(OrderRow::group)
+            .thenComparing(OrderRow::item));
+    return rows;
+  }
+
+  private static boolean ordered(CostLine.Kind kind) {
+    return kind == CostLine.Kind.MATERIAL
+        || kind == CostLine.Kind.PLANT
+        || kind == CostLine.Kind.SERVICE;
+  }
+
+  private Optional<OrderRow> row(Item item, List<CostLine> of) {
+    var buy = sum(of.stream().map(l -> l.quantity().in(item.soldBy())).toList());
+    if (buy.signum() == 0) return Optional.empty();
+    var net = BigDecimal.ZERO;
+    var withWaste = BigDecimal.ZERO;
+    for (var l : of) {
+      var line = l.quantityId().map(lines::get);
+      if (line.isPresent()) {
+        var bare =
+            line.get().quantity().in(item.contentUnit()).divide(item.content(), Ratio.PRECISION);
+        net = net.add(bare);
+        withWaste = withWaste.add(bare.multiply(BigDecimal.ONE.add(waste(line.get(), item))));
+      }
+    }
+    var first = first(of);
+    var neededOn = first.map(DatedTask::firstDay).orElse(programme.start());
+    var orderBy = neededOn.minusDays(item.leadDays()).minusDays(margin());
+    boolean there = first.map(t -> t.started() || t.done()).orElse(false) || underWay(item);
+    return Optional.of(
+        new OrderRow(
+            item.group(),
+            item.code(),
+            item.description(),
+            item.soldBy(),
+            Days.plain(net.setScale(6, RoundingMode.HALF_UP)),
+            Days.plain(buy.setScale(6, RoundingMode.HALF_UP)),
+            sum(of.stream().map(CostLine::money).toList()),
+            roundingCost(item, of, buy.subtract(withWaste)),
+            neededOn,
+            orderBy,
+            item.leadDays(),
+            orderBy.isBefore(status) && !there,
+            first.map(t -> t.task().name()).orElse("")));
+  }
+
+  /** The waste that a measured line allows for this item. */
+  private static BigDecimal waste(Line line, Item item) {
+    return line.resources().stream()
+        .filter(r -> r instanceof Resource.Buy)
+        .map(r -> (Resource.Buy) r)
+        .filter(b -> b.item().equals(item.code()))
+        .findFirst()
+        .flatMap(Resource.Buy::waste)
+        .map(w -> w.value())
+        .orElse(BigDecimal.ZERO);
+  }
+
+  /** At the dearest rate paid for the item: where one line is quoted, it is the others' price. */
+  private BigDecimal roundingCost(Item item, List<CostLine> of, BigDecimal more) {
+    int decimals = Money.minorDigits(estimate.currency());
+    if (!item.wholeOnly()) return BigDecimal.ZERO.setScale(decimals);
+    var rate = of.stream().map(l -> l.rate().value()).max(Comparator.naturalOrder()).orElseThrow();
+    var perUnit = rate.multiply(item.soldBy().toBase().applyTo(BigDecimal.ONE));
+    return Money.halfUp(more.max(BigDecimal.ZERO).multiply(perUnit), decimals);
+  }
+
+  private Optional<DatedTask> first(List<CostLine> of) {
+    return of.stream()
+        .flatMap(l -> l.task().stream())
+        .flatMap(id -> programme.task(id).stream())
+        .min(Comparator.comparing(DatedTask::start));
+  }
+
+  /** Whether the order of the supplier's group is noted as placed. */
+  private boolean underWay(Item item) {
+    return programme
+        .task("order/" + item.group().name().toLowerCase(Locale.ROOT))
+        .map(t -> t.started() || t.done())
+        .orElse(false);
+  }
+
+  private long margin() {
+    return scope.options().has(OptionsQuestions.ORDER_MARGIN)
+        ? scope.options().whole(OptionsQuestions.ORDER_MARGIN)
+        : 0;
+  }
+
+  private static BigDecimal sum(List<BigDecimal> amounts) {
+    return amounts.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+}

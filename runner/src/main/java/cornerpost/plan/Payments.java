@@ -1,0 +1,145 @@
+package cornerpost.plan;
+
+import cornerpost.finance.Payment;
+import cornerpost.finance.Shares;
+import cornerpost.measure.Money;
+import cornerpost.price.CostLine;
+import cornerpost.price.Estimate;
+import cornerpost.scope.DrawBasis;
+import cornerpost.scope.Stage;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * When each cost line falls due.
+ *
+ * <ul>
+ *   <li>Materials: when they are delivered, the day they are first needed.
+ *   <li>Labour, services, hire, fees and own items: when their task is finished.
+ *   <li>What is paid by the month: evenly by the day from start to move-in, at each month's end.
+ *   <li>Price rise, tax and contingency: with the other lines of their stage, in proportion.
+ * </ul>
+ *
+ * A line whose task is not in the plan falls due with the last task of its stage, or at move-in.
+ * The lender counts a line as in place when its task is finished; where draws are tied to stages,
+ * when its stage is.
+ */
+final class Payments {
+  private final Estimate estimate;
+  private final Programme programme;
+  private final DrawBasis basis;
+  private final int decimals;
+  private final Map<String, LocalDate> deliveries = new HashMap<>();
+  private final List<Payment> all = new ArrayList<>();
+
+  private Payments(Estimate estimate, Programme programme, List<OrderRow> orders, DrawBasis basis) {
+    this.estimate = estimate;
+    this.programme = programme;
+    this.basis = basis;
+    decimals = Money.minorDigits(estimate.currency());
+    orders.forEach(o -> deliveries.put(o.item(), o.neededOn()));
+  }
+
+  /** Every line but the interest; together they are the total less that, to the cent. */
+  static List<Payment> of(
+      Estimate estimate, Programme programme, List<OrderRow> orders, DrawBasis basis) {
+    var payments = new Payments(estimate, programme, orders, basis);
+    payments.run();
+    return payments.all;
+  }
+
+  private void run() {
+    for (var stage : Stage.values()) {
+      var lines =
+          estimate.lines().stream()
+              .filter(l -> l.stage() == stage && l.money().signum() != 0)
+              .toList();
+      var before = all.size();
+      for (var l : lines) {
+        if (l.kind() == CostLine.Kind.TIME) evenly(l);
+        else if (!onTop(l.kind()) && l.kind() != CostLine.Kind.INTEREST) atOnce(l);
+      }
+      var base = List.copyOf(all.subList(before, all.size()));
+      for (var l : lines) {
+        if (onTop(l.kind())) withTheOthers(l, base);
+      }
+    }
+  }
+
+  private static boolean onTop(CostLine.Kind kind) {
+    return kind == CostLine.Kind.ESCALATION
+        || kind == CostLine.Kind.TAX
+        || kind == CostLine.Kind.CONTINGENCY;
+  }
+
+  private void atOnce(CostLine l) {
+    var finished =
+        l.task()
+            .flatMap(programme::task)
+            .map(DatedTask::lastDay)
+            .orElseGet(() -> stageEnd(l.stage()));
+    var due =
+        l.kind() == CostLine.Kind.MATERIAL
+            ? l.item().map(deliveries::get).orElse(finished)
+            : finished;
+    add(l, due, finished, l.money());
+  }
+
+  private void evenly(CostLine l) {
+    var start = programme.start();
+    var end = programme.moveIn().isBefore(start) ? start : programme.moveIn();
+    var dues = new ArrayList<LocalDate>();
+    var days = new ArrayList<BigDecimal>();
+    for (var m = YearMonth.from(start); !m.isAfter(YearMonth.from(end)); m = m.plusMonths(1)) {
+      var first = m.atDay(1).isBefore(start) ? start : m.atDay(1);
+      var last = m.atEndOfMonth().isAfter(end) ? end : m.atEndOfMonth();
+      dues.add(last);
+      days.add(BigDecimal.valueOf(ChronoUnit.DAYS.between(first, last) + 1));
+    }
+    var parts = Shares.split(l.money(), days, decimals);
+    for (int i = 0; i < dues.size(); i++) add(l, dues.get(i), dues.get(i), parts.get(i));
+  }
+
+  private void withTheOthers(CostLine l, List<Payment> base) {
+    var positive = base.stream().filter(p -> p.amount().signum() > 0).toList();
+    if (positive.isEmpty()) {
+      add(l, stageEnd(l.stage()), stageEnd(l.stage()), l.money());
+      return;
+    }
+    var parts = Shares.split(l.money(), positive.stream().map(Payment::amount).toList(), decimals);
+    for (int i = 0; i < parts.size(); i++) {
+      var with = positive.get(i);
+      if (parts.get(i).signum() != 0) {
+        all.add(new Payment(l.id(), l.stage(), with.due(), with.inPlace(), parts.get(i)));
+      }
+    }
+  }
+
+  private void add(CostLine l, LocalDate due, LocalDate finished, BigDecimal amount) {
+    if (amount.signum() == 0) return;
+    var inPlace =
+        basis == DrawBasis.STAGE && l.kind() != CostLine.Kind.TIME
+            ? later(finished, stageEnd(l.stage()))
+            : finished;
+    all.add(new Payment(l.id(), l.stage(), due, inPlace, amount));
+  }
+
+  private LocalDate stageEnd(Stage stage) {
+    return programme.tasks().stream()
+        .filter(t -> t.task().stage() == stage)
+        .map(DatedTask::lastDay)
+        .max(Comparator.naturalOrder())
+        .orElse(programme.moveIn());
+  }
+
+  private static LocalDate later(LocalDate a, LocalDate b) {
+    return a.isAfter(b) ? a : b;
+  }
+}

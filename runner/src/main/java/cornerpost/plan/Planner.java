@@ -1,0 +1,170 @@
+package cornerpost.plan;
+
+import cornerpost.check.CheckInput;
+import cornerpost.check.Checks;
+import cornerpost.fact.Facts;
+import cornerpost.price.Estimate;
+import cornerpost.price.Estimator;
+import cornerpost.price.PriceBook;
+import cornerpost.schedule.Network;
+import cornerpost.scope.HolidayEntry;
+import cornerpost.scope.ProjectQuestions;
+import cornerpost.scope.Scope;
+import cornerpost.takeoff.Line;
+import cornerpost.takeoff.Takeoff;
+import cornerpost.work.WorkPlan;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Runs the steps in order: measure, price, plan the work, date it, then money, risk and checks.
+ *
+ * <p>Takes values and gives values: no clock, no files; the same input gives the same plan. Faults
+ * of a step stop those that build on it; all that are found are given together.
+ */
+public final class Planner {
+  /** How many orders of work are tried where crews are short; as much as a second or two allows. */
+  static final long SCHEDULES = 2000;
+
+  /** Farther than this a float of delivery is not looked for, in days. */
+  private static final int MOST_FLOAT = 3650;
+
+  private final Scope scope;
+  private final Facts facts;
+  private final Optional<PriceBook> book;
+  private final RunOptions options;
+  private final Problems problems = new Problems();
+
+  private Planner(Scope scope, Facts facts, Optional<PriceBook> book, RunOptions options) {
+    this.scope = scope;
+    this.facts = facts;
+    this.book = book;
+    this.options = options;
+  }
+
+  /**
+   * Plans.
+   *
+   * @param book needed where tasks are generated
+   */
+  public static PlanResult plan(
+      Scope scope, Facts facts, Optional<PriceBook> book, RunOptions options) {
+    var planner = new Planner(scope, facts, book, options);
+    return new PlanResult(planner.run(), planner.problems.all());
+  }
+
+  private Optional<Plan> run() {
+    var status = status();
+    List<Line> lines = scope.generatesTasks() ? Takeoff.measure(scope, facts) : List.of();
+    var priced = Estimator.estimate(scope, lines, book, facts);
+    problems.addAll(priced.problems());
+    if (priced.estimate().isEmpty()) {
+      if (!scope.generatesTasks()) network(workPlan(), status); // its faults are worth telling, too
+      return Optional.empty();
+    }
+    var work = workPlan();
+    var network = network(work, status);
+    var delays = Delay.of(scope, options, work, problems);
+    if (network.isEmpty() || problems.stop()) return Optional.empty();
+    return Optional.of(plan(lines, priced.estimate().get(), work, network.get(), delays, status));
+  }
+
+  private LocalDate status() {
+    return options
+        .asOf()
+        .or(() -> scope.project().findDate(ProjectQuestions.STATUS))
+        .orElseGet(() -> scope.project().date(ProjectQuestions.START));
+  }
+
+  private WorkPlan workPlan() {
+    var holidays = new LinkedHashMap<LocalDate, HolidayEntry>();
+    book.ifPresent(b -> b.holidays().forEach(h -> holidays.put(h.date(), h)));
+    scope.holidays().forEach(h -> holidays.put(h.date(), h));
+    return OwnWork.of(scope, new ArrayList<>(holidays.values()));
+  }
+
+  private Optional<Network> network(WorkPlan work, LocalDate status) {
+    return WorkNetwork.of(work, scope, status, problems);
+  }
+
+  private Plan plan(
+      List<Line> lines,
+      Estimate estimate,
+      WorkPlan work,
+      Network network,
+      List<Delay> delays,
+      LocalDate status) {
+    var planning = new Delays(SCHEDULES, RiskInput.seed(scope, options));
+    var plain = planning.plain(network);
+    var sequence = planning.with(delays, plain);
+    var words = new WaitWords(sequence, said(delays), status);
+    var programme = ProgrammeMaker.of(scope, work, sequence, words, slip(planning, sequence));
+    var orders = Orders.of(scope, book, lines, estimate, programme, status);
+    var money = new MoneyPlan(scope, book, estimate, programme, sequence.network(), orders, status);
+    var effects = new DelayEffects(planning, plain, sequence, delays, money).all();
+    var risk = RiskInput.simulate(scope, book, estimate, work, sequence, options);
+    var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, status));
+    return new Plan(
+        scope,
+        facts,
+        book,
+        lines,
+        estimate,
+        work,
+        programme,
+        orders,
+        risk,
+        money.with(effects),
+        checks,
+        problems.all(),
+        status,
+        options.fingerprint());
+  }
+
+  private Map<String, String> said(List<Delay> delays) {
+    var said = new HashMap<String, String>();
+    for (var d : delays) said.merge(d.task(), d.words(), (a, b) -> a + "; " + b);
+    return said;
+  }
+
+  private static Optional<Integer> slip(Delays planning, Sequence sequence) {
+    return sequence
+        .network()
+        .find(ProgrammeMaker.DELIVERY)
+        .filter(Delays::canMove)
+        .map(a -> planning.floatDays(a.id(), sequence, MOST_FLOAT));
+  }
+
+  private CheckInput checkInput(
+      List<Line> lines,
+      Estimate estimate,
+      WorkPlan work,
+      Programme programme,
+      List<OrderRow> orders,
+      LocalDate status) {
+    var firstDays = new HashMap<String, LocalDate>();
+    var lastDays = new HashMap<String, LocalDate>();
+    for (var t : programme.tasks()) {
+      firstDays.put(t.id(), t.firstDay());
+      lastDays.put(t.id(), t.lastDay());
+    }
+    return new CheckInput(
+        scope,
+        facts,
+        lines,
+        estimate,
+        book,
+        work,
+        status,
+        programme.start(),
+        programme.moveIn(),
+        firstDays,
+        lastDays,
+        orders.stream().filter(OrderRow::late).map(OrderRow::description).toList());
+  }
+}

@@ -1,0 +1,61 @@
+package cornerpost.plan;
+
+import static java.util.Objects.requireNonNull;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/**
+ * What a run is asked for beside the workbook; each overrules the workbook's own entry.
+ *
+ * @param asOf the status date
+ * @param delays added to those of sheet Delays
+ * @param seed of the trials and of the search for a sequence
+ * @param trials how many trials the simulation makes, 1 or more
+ * @param fingerprint of workbook, price book and options; carried into the plan
+ */
+public record RunOptions(
+    Optional<LocalDate> asOf,
+    List<DelayOption> delays,
+    OptionalLong seed,
+    OptionalInt trials,
+    String fingerprint) {
+
+  /** Nothing overruled. */
+  public static final RunOptions NONE =
+      new RunOptions(
+          Optional.empty(), List.of(), OptionalLong.empty(), OptionalInt.empty(), "000000000000");
+
+  /**
+   * A delay asked for on the command line.
+   *
+   * @param event id or name of a task or milestone, in any case
+   * @param days calendar days by which it comes later
+   */
+  public record DelayOption(String event, int days) {
+    /** As it is written on the command line. */
+    @Override
+    public String toString() {
+      return event + "=" + days;
+    }
+  }
+
+  public RunOptions {
+    requireNonNull(asOf, "asOf");
+    requireNonNull(seed, "seed");
+    requireNonNull(trials, "trials");
+    requireNonNull(fingerprint, "fingerprint");
+    delays = List.copyOf(delays);
+  }
+
+  public RunOptions asOf(LocalDate date) {
+    return new RunOptions(Optional.of(date), delays, seed, trials, fingerprint);
+  }
+
+  public RunOptions delaying(List<DelayOption> others) {
+    return new RunOptions(asOf, others, seed, trials, fingerprint);
+  }
+}

@@ -1,0 +1,214 @@
+package cornerpost.plan;
+
+import cornerpost.schedule.Activity;
+import cornerpost.schedule.Budget;
+import cornerpost.schedule.CrewSchedule;
+import cornerpost.schedule.Dates;
+import cornerpost.schedule.Link;
+import cornerpost.schedule.Network;
+import cornerpost.schedule.Passes;
+import cornerpost.schedule.Sequencer;
+import cornerpost.schedule.Timetable;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A network with planned dates, and the order in which each crew goes from task to task.
+ *
+ * <p>That order is written down as links: a crew's next task waits for the one it comes from. The
+ * early dates of the network with those links are the planned dates, so that what drives them, and
+ * what a delay does while the order stays, can be asked of the two passes. Handing on: tasks in
+ * order of planned start take the hands that came free last, first.
+ */
+final class Sequence {
+  /** A crew's hands go from one task to another. */
+  record Handover(String before, String after, String crew) {}
+
+  private final Timetable alone;
+  private final List<Handover> handovers;
+  private final Timetable ordered;
+  private final LocalDateTime lowerBound;
+
+  private Sequence(
+      Timetable alone, List<Handover> handovers, Timetable ordered, LocalDateTime lowerBound) {
+    this.alone = alone;
+    this.handovers = List.copyOf(handovers);
+    this.ordered = ordered;
+    this.lowerBound = lowerBound;
+  }
+
+  /** Finds planned dates; the same seed and schedule count give the same. */
+  static Sequence of(Network network, long schedules, long seed) {
+    var schedule = Sequencer.sequence(network, Budget.schedules(schedules), seed);
+    var handovers = schedule.crewLimited() ? handovers(network, schedule) : List.<Handover>of();
+    return new Sequence(
+        schedule.timetable(),
+        handovers,
+        ordered(network, schedule, handovers),
+        schedule.lowerBound());
+  }
+
+  /** The same order of the crews with some tasks changed; its bound is that of the links alone. */
+  Sequence keeping(List<Activity> changed) {
+    var n = network();
+    for (var a : changed) n = n.with(a);
+    var times = Passes.of(n);
+    return new Sequence(times, handovers, with(changed), times.finish());
+  }
+
+  /** With the bound of another sequence of the same tasks, if that is higher. */
+  Sequence boundedBy(Sequence other) {
+    return other.lowerBound.isAfter(lowerBound)
+        ? new Sequence(alone, handovers, ordered, other.lowerBound)
+        : this;
+  }
+
+  /** The network alone. */
+  Network network() {
+    return alone.network();
+  }
+
+  /** Early and late dates of the network alone. */
+  Timetable alone() {
+    return alone;
+  }
+
+  boolean crewLimited() {
+    return !handovers.isEmpty();
+  }
+
+  /** When a task is planned. */
+  Dates planned(String id) {
+    return ordered.timing(id).early();
+  }
+
+  /** No order of these tasks with these crews finishes before. */
+  LocalDateTime lowerBound() {
+    return lowerBound;
+  }
+
+  boolean proved() {
+    return !ordered.finish().isAfter(lowerBound);
+  }
+
+  List<Handover> handovers() {
+    return handovers;
+  }
+
+  /** The network in the order of the crews; its early dates are the planned ones. */
+  Timetable ordered() {
+    return ordered;
+  }
+
+  /** The crews that go straight from one task to another. */
+  List<String> crewsBetween(String before, String after) {
+    return handovers.stream()
+        .filter(h -> h.before().equals(before) && h.after().equals(after))
+        .map(Handover::crew)
+        .toList();
+  }
+
+  /**
+   * Planned dates of the same order of work with other tasks in it: later not-before dates, say.
+   *
+   * @param changed tasks of this network, changed
+   */
+  Timetable with(List<Activity> changed) {
+    var n = ordered.network();
+    for (var a : changed) n = n.with(a);
+    return Passes.of(n);
+  }
+
+  private static Timetable ordered(
+      Network network, CrewSchedule schedule, List<Handover> handovers) {
+    if (handovers.isEmpty()) return schedule.timetable();
+    var links = new ArrayList<>(network.links());
+    var known = new HashSet<>(network.links());
+    for (var h : handovers) {
+      var link = Link.of(h.before(), h.after());
+      if (known.add(link)) links.add(link);
+    }
+    var withOrder = network.withLinks(links);
+    var times = Passes.of(withOrder);
+    // The sequencer puts every task where its links and crews first allow. Should one be left
+    // later than that, its planned start holds it.
+    var held = withOrder;
+    for (var t : times.timings()) {
+      var planned = schedule.planned(t.id()).start();
+      if (t.early().start().isBefore(planned)) {
+        held = held.with(held.get(t.id()).notBefore(planned));
+      }
+    }
+    return held == withOrder ? times : Passes.of(held);
+  }
+
+  private static List<Handover> handovers(Network network, CrewSchedule schedule) {
+    var handovers = new ArrayList<Handover>();
+    for (var crew : network.crews()) {
+      var users =
+          network.activities().stream()
+              .filter(a -> a.demands().containsKey(crew.name()) && holds(a))
+              .sorted(Comparator.comparing(a -> heldFrom(a, network, schedule)))
+              .toList();
+      handovers.addAll(handovers(crew.name(), crew.available(), users, network, schedule));
+    }
+    return handovers;
+  }
+
+  private static boolean holds(Activity a) {
+    return a.progress().finish().isEmpty()
+        && a.progress().remainingMinutes().orElse(a.minutes()) > 0;
+  }
+
+  /** When the crew is needed: from the start, or from when a started task goes on. */
+  private static LocalDateTime heldFrom(Activity a, Network network, CrewSchedule schedule) {
+    var dates = schedule.planned(a.id());
+    if (a.progress().start().isEmpty()) return dates.start();
+    long left = a.progress().remainingMinutes().orElse(1);
+    return a.isElapsed()
+        ? dates.finish().minusMinutes(left)
+        : network.calendarOf(a.id()).plus(dates.finish(), -left);
+  }
+
+  private static final class Hands {
+    final Activity from;
+    final LocalDateTime free;
+    int number;
+
+    Hands(Activity from, LocalDateTime free, int number) {
+      this.from = from;
+      this.free = free;
+      this.number = number;
+    }
+  }
+
+  private static List<Handover> handovers(
+      String crew, int available, List<Activity> users, Network network, CrewSchedule schedule) {
+    var handovers = new ArrayList<Handover>();
+    var pool = new ArrayList<Hands>();
+    int idle = available;
+    for (var task : users) {
+      int needed = task.demands().get(crew);
+      var from = heldFrom(task, network, schedule);
+      pool.sort(Comparator.comparing((Hands h) -> h.free).reversed());
+      Set<String> taken = new HashSet<>();
+      for (var h : pool) {
+        if (needed > 0 && h.number > 0 && !h.free.isAfter(from)) {
+          int n = Math.min(needed, h.number);
+          h.number -= n;
+          needed -= n;
+          if (taken.add(h.from.id())) handovers.add(new Handover(h.from.id(), task.id(), crew));
+        }
+      }
+      idle -= needed;
+      pool.removeIf(h -> h.number == 0);
+      pool.add(new Hands(task, schedule.planned(task.id()).finish(), task.demands().get(crew)));
+    }
+    if (idle < 0) throw new IllegalStateException("Crew '" + crew + "' is asked for too much");
+    return handovers;
+  }
+}
