@@ -1,0 +1,29 @@
+package cornerpost.work;
+
+import static cornerpost.takeoff.BuildTask.*;
+
+import cornerpost.fact.Facts;
+import java.util.List;
+
+/** Paper before ground: survey, drawings, engineer, permit, loan, insurance, utilities. */
+final class PreparationSequence implements SequenceRule {
+  @Override
+  public List<Tie> ties(Facts facts) {
+    return new Ties()
+        .then(SURVEY, List.of(DRAWINGS, ENGINEERING), "levels and soil are known first")
+        .then(DRAWINGS, ENGINEERING, "the engineer works from the drawings")
+        .then(List.of(DRAWINGS, ENGINEERING), PERMIT_APPLY, "they go in with the application")
+        .inTurn("the permit takes its course", PERMIT_APPLY, PERMIT_REVIEW, PERMIT_GRANTED)
+        .then(DRAWINGS, LOAN_CLOSING, "the lender sees drawings and budget")
+        .then(DRAWINGS, UTILITY_APPLY, "the application names loads and places")
+        .then(UTILITY_APPLY, UTILITY_WAIT, "they come when asked")
+        .then(CHOOSE_BOXES, BOOK_CRANE, "the crane is chosen for the box")
+        .then(BOOK_CRANE, DELIVERY, "crane and truck are one booking")
+        .then(PERMIT_GRANTED, SITE_SET_UP, "no work on the ground before the permit")
+        .then(LOAN_CLOSING, SITE_SET_UP, "the loan closes before the work it pays for")
+        .then(INSURANCE, SITE_SET_UP, "the site is insured before anybody works on it")
+        .then(SITE_SET_UP, TEMPORARY_POWER, "the supply post stands inside the fence")
+        .then(TEMPORARY_POWER, List.of(FORMWORK, MAKE_FRAMES), "saws and welders need power")
+        .all();
+  }
+}
