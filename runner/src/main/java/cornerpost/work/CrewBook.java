@@ -150,7 +150,12 @@ final class CrewBook {
 
   private Gang gang(Trade trade, Party party, WorkPlan.CrewLimit limit, int usual) {
     int people = entered(trade, party).map(f -> f.in(Unit.ONE).intValue()).orElse(usual);
-    if (people > limit.available()) {
+    if (limit.available() < 1) {
+      faults.fault(
+          cellOf(limit.name()),
+          "nobody available of crew '" + limit.name() + "'",
+          "1 or more: " + trade.label() + " is theirs");
+    } else if (people > limit.available()) {
       faults.fault(
           scope.assignments().get(trade).cell(),
           people + " people for " + trade.label(),
