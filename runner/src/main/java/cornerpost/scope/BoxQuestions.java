@@ -40,7 +40,10 @@ public final class BoxQuestions {
           .standard("0")
           .help("Of the door-end left corner on the plot.");
   public static final Question ACROSS =
-      Question.number(CONTAINERS, "Position across", Unit.M, Unit.FT).from("-200").standard("0");
+      Question.number(CONTAINERS, "Position across", Unit.M, Unit.FT)
+          .from("-200")
+          .standard("0")
+          .help("Of the same corner, to the right hand of somebody who looks along.");
   public static final Question ROTATION =
       Question.number(CONTAINERS, "Rotation, degrees", Unit.ONE)
           .from("-360")

@@ -10,6 +10,7 @@ import cornerpost.scope.RoomQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.scope.Wall;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -80,14 +81,29 @@ final class BoxChecks {
     }
     var other = boxes.stream().filter(b -> b.id().equals(partner.get())).findFirst();
     if (other.isEmpty()) return; // reported as an unknown name
-    if (other.get().joinedTo().filter(box.id()::equals).isPresent()
-        && boxes.indexOf(other.get()) < boxes.indexOf(box)) {
-      faults.faultAt(
-          row.cell(BoxQuestions.JOINED_TO),
-          "the joint of '" + other.get().id() + "' and '" + box.id() + "' is entered on both rows",
-          "expected each joint once");
-    }
+    ring(box, boxes);
     if (row.has(BoxQuestions.JOINT_LENGTH)) jointLength(box, other.get());
+  }
+
+  /** Boxes joined in a ring, two or more, reported at the last of them. */
+  private void ring(Box box, List<Box> boxes) {
+    var met = new ArrayList<Box>(List.of(box));
+    while (true) {
+      var next = met.get(met.size() - 1).joinedTo();
+      var at = boxes.stream().filter(b -> next.filter(b.id()::equals).isPresent()).findFirst();
+      if (at.isEmpty()) return;
+      if (at.get().equals(box)) break;
+      if (met.contains(at.get())) return; // a ring further on, reported there
+      met.add(at.get());
+    }
+    if (met.stream().anyMatch(b -> boxes.indexOf(b) > boxes.indexOf(box))) return;
+    faults.faultAt(
+        box.row().cell(BoxQuestions.JOINED_TO),
+        "boxes joined in a ring: "
+            + String.join(" to ", met.stream().map(Box::id).toList())
+            + " to "
+            + box.id(),
+        "expected each joint once, on the row of the later box");
   }
 
   private void jointLength(Box box, Box other) {

@@ -103,7 +103,7 @@ final class OpeningChecks {
               }
             });
     var height = o.height().in(Unit.M);
-    var head = height.add(o.sill().in(Unit.M));
+    var head = o.wall() == Wall.ROOF ? height : height.add(o.sill().in(Unit.M));
     var reach = o.wall() == Wall.ROOF ? "the width of " : "the clear height at ";
     rise(box, o.wall())
         .ifPresent(
@@ -141,7 +141,7 @@ final class OpeningChecks {
     before.stream()
         .filter(b -> b.box().equals(o.box()) && b.wall() == o.wall())
         .filter(b -> crosses(b.offset(), b.width(), o.offset(), o.width()))
-        .filter(b -> crosses(b.sill(), b.height(), o.sill(), o.height()))
+        .filter(b -> o.wall() == Wall.ROOF || crosses(b.sill(), b.height(), o.sill(), o.height()))
         .findFirst()
         .ifPresent(
             b ->

@@ -4,10 +4,12 @@ import cornerpost.scope.Answer;
 import cornerpost.scope.Answers;
 import cornerpost.scope.Question;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -15,7 +17,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
- * Reads a table sheet. The header row is the first that holds the name of the first column; what
+ * Reads a table sheet. The header row is the one that holds the column names, wherever it is; what
  * stands above it (explanation, units) is ignored, as are columns of other names and empty rows.
  */
 final class TableReader {
@@ -48,7 +50,7 @@ final class TableReader {
    */
   Optional<Table> read(XSSFSheet sheet, List<Question> questions, boolean needed) {
     var title = sheet.getSheetName();
-    var header = header(sheet, questions.get(0));
+    var header = header(sheet, questions);
     if (header.isEmpty()) {
       if (needed || holdsAnything(sheet)) {
         faults.fault(
@@ -83,16 +85,29 @@ final class TableReader {
     return Optional.of(new Table(sheet, rows, others));
   }
 
-  private static Optional<Integer> header(XSSFSheet sheet, Question first) {
+  /**
+   * The row with the first column's name that holds most of the other names too: a row of units
+   * above it may say "date" where the column is called Date. The first of equals.
+   */
+  private static Optional<Integer> header(XSSFSheet sheet, List<Question> questions) {
+    var names = questions.stream().map(q -> Plain.key(q.label())).collect(Collectors.toSet());
+    var first = Plain.key(questions.get(0).label());
+    Optional<Integer> best = Optional.empty();
+    int most = 0;
     for (Row row : sheet) {
+      var texts = new HashSet<String>();
       for (Cell cell : row) {
         var held = Held.of((XSSFCell) cell);
-        if (held.kind() == Held.Kind.TEXT && Plain.same(held.text(), first.label())) {
-          return Optional.of(row.getRowNum());
-        }
+        if (held.kind() == Held.Kind.TEXT) texts.add(Plain.key(held.text()));
+      }
+      if (!texts.contains(first)) continue;
+      texts.retainAll(names);
+      if (texts.size() > most) {
+        most = texts.size();
+        best = Optional.of(row.getRowNum());
       }
     }
-    return Optional.empty();
+    return best;
   }
 
   private static boolean holdsAnything(XSSFSheet sheet) {

@@ -1,0 +1,162 @@
+package cornerpost.workbook;
+
+import cornerpost.fact.Facts;
+import cornerpost.measure.UnitSystem;
+import cornerpost.scope.BoxQuestions;
+import cornerpost.scope.CalendarQuestions;
+import cornerpost.scope.CrewQuestions;
+import cornerpost.scope.DeckAndRoofQuestions;
+import cornerpost.scope.DelayQuestions;
+import cornerpost.scope.EnvelopeQuestions;
+import cornerpost.scope.FinishesQuestions;
+import cornerpost.scope.HolidayQuestions;
+import cornerpost.scope.LoanQuestions;
+import cornerpost.scope.OpeningQuestions;
+import cornerpost.scope.OptionsQuestions;
+import cornerpost.scope.OwnItemQuestions;
+import cornerpost.scope.OwnLinkQuestions;
+import cornerpost.scope.OwnTaskQuestions;
+import cornerpost.scope.OwnerSheet;
+import cornerpost.scope.Party;
+import cornerpost.scope.ProgressQuestions;
+import cornerpost.scope.ProjectQuestions;
+import cornerpost.scope.Question;
+import cornerpost.scope.QuoteQuestions;
+import cornerpost.scope.RoomQuestions;
+import cornerpost.scope.ServicesQuestions;
+import cornerpost.scope.SiteQuestions;
+import cornerpost.scope.Trade;
+import cornerpost.scope.WorkQuestions;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * Writes workbooks ready to fill in: every sheet of the owner's, with standard values, drop-downs,
+ * help and live checks. The same entries give the same bytes.
+ *
+ * <p>Nothing is protected: a locked sheet would keep people from adding rows, notes, formulas and
+ * sheets of their own, which the reader welcomes, and it is the reader that checks the entries.
+ */
+public final class TemplateWriter {
+  private static final Instant MADE = Instant.parse("2026-01-01T00:00:00Z");
+
+  private TemplateWriter() {}
+
+  /** A workbook with no house in it yet. */
+  public static byte[] blank(UnitSystem units) {
+    return write(withUsualRows(new WorkbookEntries(units)), Facts.supplied());
+  }
+
+  /** The questions of a sheet, in order; empty for Start here. */
+  static List<Question> questions(OwnerSheet sheet) {
+    return switch (sheet) {
+      case START_HERE -> List.of();
+      case PROJECT -> ProjectQuestions.ALL;
+      case CONTAINERS -> BoxQuestions.ALL;
+      case ROOMS -> RoomQuestions.ALL;
+      case OPENINGS -> OpeningQuestions.ALL;
+      case SITE -> SiteQuestions.ALL;
+      case DECK_AND_ROOF -> DeckAndRoofQuestions.ALL;
+      case ENVELOPE -> EnvelopeQuestions.ALL;
+      case SERVICES -> ServicesQuestions.ALL;
+      case FINISHES -> FinishesQuestions.ALL;
+      case WHO_DOES_WHAT -> WorkQuestions.ALL;
+      case QUOTES -> QuoteQuestions.ALL;
+      case OWN_ITEMS -> OwnItemQuestions.ALL;
+      case OWN_TASKS -> OwnTaskQuestions.ALL;
+      case OWN_LINKS -> OwnLinkQuestions.ALL;
+      case CREWS -> CrewQuestions.ALL;
+      case CALENDARS -> CalendarQuestions.ALL;
+      case HOLIDAYS -> HolidayQuestions.ALL;
+      case PROGRESS -> ProgressQuestions.ALL;
+      case DELAYS -> DelayQuestions.ALL;
+      case LOAN -> LoanQuestions.ALL;
+      case OPTIONS -> OptionsQuestions.ALL;
+    };
+  }
+
+  /** The rows that a workbook starts with where the owner has said nothing of his own. */
+  static WorkbookEntries withUsualRows(WorkbookEntries entries) {
+    if (entries.rows(OwnerSheet.CALENDARS).isEmpty()) {
+      for (var calendar : SuppliedCalendars.ALL) {
+        var cells = new ArrayList<String>();
+        cells.add(calendar.name());
+        calendar.hours().forEach(h -> cells.add(h.toPlainString()));
+        cells.add(calendar.keepsHolidays() ? "yes" : "no");
+        entries.row(OwnerSheet.CALENDARS, cells.toArray(String[]::new));
+      }
+    }
+    if (entries.rows(OwnerSheet.WHO_DOES_WHAT).isEmpty()) {
+      for (var trade : Trade.values()) {
+        entries.row(OwnerSheet.WHO_DOES_WHAT, trade.label(), Party.HIRED.label());
+      }
+    }
+    return entries;
+  }
+
+  static byte[] write(WorkbookEntries entries, Facts facts) {
+    try (var workbook = new XSSFWorkbook()) {
+      var styles = new TemplateStyles(workbook);
+      for (var owner : OwnerSheet.values()) workbook.createSheet(owner.title());
+      var lists = new TemplateLists(workbook, facts, entries.units());
+      var cells = new TemplateCells(entries.units(), styles, lists);
+      for (var owner : OwnerSheet.values()) {
+        var sheet = workbook.getSheet(owner.title());
+        sheet.setDisplayGridlines(false);
+        var questions = questions(owner);
+        TemplateTexts.top(sheet, owner, styles);
+        switch (owner.shape()) {
+          case TEXT -> TemplateTexts.start(sheet, styles);
+          case FORM ->
+              new TemplateForm(styles, cells, lists).write(sheet, owner, questions, entries);
+          case TABLE -> new TemplateTable(styles, cells).write(sheet, owner, questions, entries);
+        }
+        print(sheet, owner, entries.units());
+      }
+      new TemplateChecks(workbook, styles, cells, entries).write();
+      workbook.setSheetHidden(workbook.getSheetIndex(lists.sheet()), true);
+      workbook.setActiveSheet(0);
+      XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
+      return TemplatePack.packed(bytes(workbook));
+    } catch (IOException e) { // writing to memory
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void print(XSSFSheet sheet, OwnerSheet owner, UnitSystem units) {
+    var print = sheet.getPrintSetup();
+    print.setPaperSize(
+        units == UnitSystem.METRIC ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE);
+    print.setLandscape(owner.shape() != OwnerSheet.Shape.TEXT);
+    sheet.setFitToPage(true);
+    print.setFitWidth((short) 1);
+    print.setFitHeight((short) 0);
+    sheet.getFooter().setLeft("&A");
+    sheet.getFooter().setRight("Page &P of &N");
+    if (owner.shape() != OwnerSheet.Shape.TEXT) {
+      sheet.setRepeatingRows(
+          new CellRangeAddress(TemplateTable.HEADER_ROW, TemplateTable.HEADER_ROW, -1, -1));
+    }
+  }
+
+  private static byte[] bytes(XSSFWorkbook workbook) throws IOException {
+    var properties = workbook.getProperties().getCoreProperties();
+    properties.setCreator("Cornerpost");
+    properties.setCreated(Optional.of(Date.from(MADE)));
+    properties.setModified(Optional.of(Date.from(MADE)));
+    var out = new ByteArrayOutputStream();
+    workbook.write(out);
+    return out.toByteArray();
+  }
+}
