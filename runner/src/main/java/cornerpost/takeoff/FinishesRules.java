@@ -2,9 +2,10 @@ package cornerpost.takeoff;
 
 import java.util.List;
 
-/** Floors, kitchen, bathroom, doors, trim, close-out. */
+/** Floors, wet rooms, kitchen, doors, trim, light fittings, snags. */
 final class FinishesRules {
-  static final List<TakeoffRule> ALL = List.of();
+  static final List<TakeoffRule> ALL =
+      List.of(new Floors(), new WetRooms(), new Kitchen(), new Trim(), Trim::snags);
 
   private FinishesRules() {}
 }

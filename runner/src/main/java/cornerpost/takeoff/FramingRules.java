@@ -2,9 +2,17 @@ package cornerpost.takeoff;
 
 import java.util.List;
 
-/** Studs, partitions, battens. */
+/** Clear dimensions; studs, partitions, battens, backing. */
 final class FramingRules {
-  static final List<TakeoffRule> ALL = List.of();
+  static final List<TakeoffRule> ALL =
+      List.of(
+          new InsideMeasures(),
+          InsideMeasures::rooms,
+          InsideMeasures::houseAreas,
+          new WallFrames(),
+          new CeilingFrames(),
+          new Partitions(),
+          new Backing());
 
   private FramingRules() {}
 }

@@ -2,9 +2,10 @@ package cornerpost.takeoff;
 
 import java.util.List;
 
-/** Insulation, membranes, boards. */
+/** Membranes, insulation inside, boards, their joints, and paint on them. */
 final class InsulationRules {
-  static final List<TakeoffRule> ALL = List.of();
+  static final List<TakeoffRule> ALL =
+      List.of(new Membranes(), new Insulation(), new Lining(), new InsidePaint());
 
   private InsulationRules() {}
 }

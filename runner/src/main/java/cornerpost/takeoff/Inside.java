@@ -1,0 +1,359 @@
+package cornerpost.takeoff;
+
+import cornerpost.measure.Dimension;
+import cornerpost.measure.Unit;
+import cornerpost.scope.Answers;
+import cornerpost.scope.Box;
+import cornerpost.scope.DoorToNext;
+import cornerpost.scope.EnvelopeQuestions;
+import cornerpost.scope.InsulationMaterial;
+import cornerpost.scope.InsulationSide;
+import cornerpost.scope.Joint;
+import cornerpost.scope.LiningBoard;
+import cornerpost.scope.Opening;
+import cornerpost.scope.OpeningKind;
+import cornerpost.scope.Room;
+import cornerpost.scope.RoomUse;
+import cornerpost.scope.StudSection;
+import cornerpost.scope.Wall;
+import cornerpost.trace.Figure;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/**
+ * The geometry inside the linings: build-ups, clear dimensions, partitions, and the openings as the
+ * inside sees them. All four walls of a box are lined, at the cargo-door end too.
+ *
+ * <p>Where {@link InsideMeasures} has written a dimension as a row, the row is returned, so that
+ * formulas stay short.
+ */
+final class Inside {
+  /** The walls of a box that are lined, in the order of {@link Wall}. */
+  static final List<Wall> WALLS = List.of(Wall.LEFT, Wall.RIGHT, Wall.DOOR_END, Wall.BLIND_END);
+
+  private static final Set<OpeningKind> FRAMED =
+      EnumSet.of(
+          OpeningKind.WINDOW,
+          OpeningKind.DOOR,
+          OpeningKind.GLAZED_DOOR,
+          OpeningKind.SLIDING_DOOR,
+          OpeningKind.PASS_THROUGH);
+
+  private static final Set<RoomUse> KITCHENS =
+      EnumSet.of(RoomUse.KITCHEN, RoomUse.LIVING_KITCHEN, RoomUse.LIVING_SLEEPING);
+
+  private static final Set<RoomUse> SLEEPING = EnumSet.of(RoomUse.BEDROOM, RoomUse.LIVING_SLEEPING);
+
+  private final Job job;
+  private final Shape shape;
+  private final Answers envelope;
+
+  Inside(Job job) {
+    this.job = job;
+    this.shape = new Shape(job);
+    this.envelope = job.scope().envelope();
+  }
+
+  /**
+   * A partition across a box.
+   *
+   * @param after the room nearer the cargo-door end; {@code before} the one beyond
+   */
+  record Partition(Box box, Room after, Room before, DoorToNext door) {
+    boolean hasDoor() {
+      return door != DoorToNext.WALL;
+    }
+  }
+
+  // ---- what the linings take ----------------------------------------------------------------
+
+  StudSection stud() {
+    return envelope.option(EnvelopeQuestions.STUD, StudSection.class);
+  }
+
+  StudSection partitionStud() {
+    return envelope.option(EnvelopeQuestions.PARTITION_STUD, StudSection.class);
+  }
+
+  Figure of(StudSection section, String dimension) {
+    return job.fact(section.factId() + "." + dimension);
+  }
+
+  static boolean isTimber(StudSection section) {
+    return switch (section) {
+      case TIMBER_38_38, TIMBER_38_64, TIMBER_38_89, TIMBER_38_140 -> true;
+      case STEEL_64, STEEL_92 -> false;
+    };
+  }
+
+  LiningBoard wallBoard() {
+    return envelope.option(EnvelopeQuestions.WALL_BOARD, LiningBoard.class);
+  }
+
+  LiningBoard ceilingBoard() {
+    return envelope.option(EnvelopeQuestions.CEILING_BOARD, LiningBoard.class);
+  }
+
+  InsulationMaterial ceilingInsulation() {
+    return envelope.option(EnvelopeQuestions.CEILING, InsulationMaterial.class);
+  }
+
+  /** Whether the walls are insulated inside. */
+  boolean insulatedInside() {
+    return envelope.option(EnvelopeQuestions.SIDE, InsulationSide.class) != InsulationSide.OUTSIDE
+        && envelope.option(EnvelopeQuestions.INSIDE, InsulationMaterial.class)
+            != InsulationMaterial.NONE;
+  }
+
+  /** From the inner crests of the steel to the face of the studs. */
+  Figure frameDepth() {
+    return envelope.figure(EnvelopeQuestions.STAND_OFF).plus(of(stud(), "depth"));
+  }
+
+  /** From the inner crests of the steel to the face of the board. */
+  Figure wallBuildUp() {
+    return row(
+        "inside/wall-build-up",
+        () -> frameDepth().plus(job.fact(wallBoard().factId() + ".thickness")));
+  }
+
+  /** From the roof steel to the face of the ceiling board. */
+  Figure ceilingBuildUp() {
+    return row(
+        "inside/ceiling-build-up",
+        () -> {
+          var battens = job.fact("framing.batten-depth");
+          var depth =
+              ceilingInsulation() == InsulationMaterial.NONE
+                  ? battens
+                  : envelope.figure(EnvelopeQuestions.CEILING_THICKNESS).max(battens);
+          return depth.plus(job.fact(ceilingBoard().factId() + ".thickness"));
+        });
+  }
+
+  Figure partitionThickness() {
+    return row(
+        "inside/partition-thickness",
+        () ->
+            of(partitionStud(), "depth")
+                .plus(job.fact(wallBoard().factId() + ".thickness").times(2)));
+  }
+
+  // ---- boxes --------------------------------------------------------------------------------
+
+  /** Between the boards of the two end walls. */
+  Figure clearLength(Box box) {
+    return row(
+        "inside/" + box.id() + "/length",
+        () -> shape.insideLength(box).minus(wallBuildUp().times(2)));
+  }
+
+  /** Between the boards of the two long walls. */
+  Figure clearWidth(Box box) {
+    return row(
+        "inside/" + box.id() + "/width",
+        () -> shape.insideWidth(box).minus(wallBuildUp().times(2)));
+  }
+
+  /** From the container floor, before any covering, to the ceiling board. */
+  Figure clearHeight(Box box) {
+    return row(
+        "inside/" + box.id() + "/height", () -> shape.insideHeight(box).minus(ceilingBuildUp()));
+  }
+
+  /** The length of the stud frame on a wall; end frames stand between the long ones. */
+  Figure frameRun(Box box, Wall wall) {
+    return switch (wall) {
+      case LEFT, RIGHT -> shape.insideLength(box);
+      case DOOR_END, BLIND_END -> shape.insideWidth(box).minus(frameDepth().times(2));
+      case ROOF -> throw new IllegalArgumentException("No studs on the roof");
+    };
+  }
+
+  /** From the start of the stud frame to the near edge of an opening; not below nothing. */
+  Figure along(Box box, Opening opening, Wall wall) {
+    var shell =
+        switch (wall) {
+          case LEFT, RIGHT, ROOF -> shape.length(box).minus(shape.insideLength(box)).over(2);
+          case DOOR_END, BLIND_END ->
+              shape.width(box).minus(shape.insideWidth(box)).over(2).plus(frameDepth());
+        };
+    return opening.offset().minus(shell).atLeastZero();
+  }
+
+  // ---- openings -----------------------------------------------------------------------------
+
+  /** Whether an opening is big enough for studs at its jambs: not a vent or a sleeve. */
+  static boolean isFramed(Opening opening) {
+    return FRAMED.contains(opening.kind());
+  }
+
+  /**
+   * The openings in a wall. A pass-through is entered once, in either of the two boxes it joins,
+   * and goes through the linings of both at the same offset.
+   */
+  List<Opening> openings(Box box, Wall wall) {
+    var all = new ArrayList<>(job.scope().openingsIn(box, wall));
+    for (var other : joined(box)) {
+      passThroughs(other).filter(o -> facing(o.wall()) == wall).forEach(all::add);
+    }
+    return List.copyOf(all);
+  }
+
+  /** The openings in the four walls. */
+  List<Opening> openings(Box box) {
+    return WALLS.stream().flatMap(w -> openings(box, w).stream()).toList();
+  }
+
+  private java.util.stream.Stream<Opening> passThroughs(Box box) {
+    return job.scope().openingsOf(box).stream()
+        .filter(o -> o.kind() == OpeningKind.PASS_THROUGH && o.wall() != Wall.ROOF);
+  }
+
+  private List<Box> joined(Box box) {
+    return job.scope().boxes().stream()
+        .filter(b -> isJoined(b, box) || isJoined(box, b))
+        .filter(b -> !b.id().equals(box.id()))
+        .toList();
+  }
+
+  private static boolean isJoined(Box box, Box to) {
+    return box.joint() != Joint.NONE && box.joinedTo().filter(to.id()::equals).isPresent();
+  }
+
+  private static Wall facing(Wall wall) {
+    return switch (wall) {
+      case LEFT -> Wall.RIGHT;
+      case RIGHT -> Wall.LEFT;
+      case DOOR_END -> Wall.BLIND_END;
+      case BLIND_END -> Wall.DOOR_END;
+      case ROOF -> Wall.ROOF;
+    };
+  }
+
+  // ---- rooms --------------------------------------------------------------------------------
+
+  List<Partition> partitions(Box box) {
+    var rooms = job.scope().roomsOf(box);
+    var found = new ArrayList<Partition>();
+    for (int i = 0; i + 1 < rooms.size(); i++) {
+      var door = rooms.get(i).towardsNext();
+      if (door != DoorToNext.OPEN) {
+        found.add(new Partition(box, rooms.get(i), rooms.get(i + 1), door));
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  List<Partition> partitions() {
+    return job.scope().boxes().stream().flatMap(b -> partitions(b).stream()).toList();
+  }
+
+  /** The partitions that bound a room. */
+  List<Partition> partitions(Room room) {
+    return partitions(boxOf(room)).stream()
+        .filter(p -> p.after().id().equals(room.id()) || p.before().id().equals(room.id()))
+        .toList();
+  }
+
+  Box boxOf(Room room) {
+    return job.scope()
+        .box(room.box())
+        .orElseThrow(() -> new IllegalStateException("No box '" + room.box() + "'"));
+  }
+
+  private List<Room> line(Room room) {
+    return job.scope().roomsOf(boxOf(room));
+  }
+
+  private int place(Room room) {
+    return line(room).stream().map(Room::id).toList().indexOf(room.id());
+  }
+
+  /** Sides that are open to the room before or after. */
+  int openSides(Room room) {
+    int neighbours = (place(room) > 0 ? 1 : 0) + (place(room) + 1 < line(room).size() ? 1 : 0);
+    return neighbours - partitions(room).size();
+  }
+
+  /** Between the boards at its two ends; up to the line where it is open to its neighbour. */
+  Figure length(Room room) {
+    return row(
+        "room/" + room.id() + "/length",
+        () -> {
+          var rooms = line(room);
+          int i = place(room);
+          var length = room.length();
+          if (i == 0) length = length.minus(wallBuildUp());
+          if (i == rooms.size() - 1) length = length.minus(wallBuildUp());
+          int walls = partitions(room).size();
+          if (walls > 0) length = length.minus(partitionThickness().over(2).times(walls));
+          return length.atLeastZero();
+        });
+  }
+
+  Figure width(Room room) {
+    return row("room/" + room.id() + "/width", () -> clearWidth(boxOf(room)));
+  }
+
+  /** From the floor covering to the ceiling board. */
+  Figure height(Room room) {
+    return row(
+        "room/" + room.id() + "/height",
+        () -> clearHeight(boxOf(room)).minus(new FloorBuildUp(job).of(room)));
+  }
+
+  Figure area(Room room) {
+    return row("room/" + room.id() + "/area", () -> length(room).times(width(room)));
+  }
+
+  /** The line of its walls, open sides left out, door openings not taken off. */
+  Figure wallLine(Room room) {
+    var round = length(room).plus(width(room)).times(2);
+    int open = openSides(room);
+    return open == 0 ? round : round.minus(width(room).times(open));
+  }
+
+  /** From the cargo-door end to the middle of the room. */
+  Figure position(Room room) {
+    var before = line(room).subList(0, place(room)).stream().map(Room::length).toList();
+    return Figure.sum(Dimension.LENGTH, before).plus(room.length().over(2));
+  }
+
+  List<Room> rooms(RoomUse use) {
+    return job.scope().rooms().stream().filter(r -> r.use() == use).toList();
+  }
+
+  /** Rooms with a kitchen in them. */
+  List<Room> kitchens() {
+    return job.scope().rooms().stream().filter(r -> KITCHENS.contains(r.use())).toList();
+  }
+
+  List<Room> bathrooms() {
+    return rooms(RoomUse.BATHROOM);
+  }
+
+  /** Rooms that people sleep in. */
+  List<Room> sleeping() {
+    return job.scope().rooms().stream().filter(r -> SLEEPING.contains(r.use())).toList();
+  }
+
+  private Figure row(String id, Supplier<Figure> measured) {
+    return job.find(id).orElseGet(measured);
+  }
+
+  static Figure lengths(List<Figure> terms) {
+    return Figure.sum(Dimension.LENGTH, terms);
+  }
+
+  static Figure areas(List<Figure> terms) {
+    return Figure.sum(Dimension.AREA, terms);
+  }
+
+  static Figure counts(List<Figure> terms) {
+    return Figure.sum(Unit.ONE.dimension(), terms);
+  }
+}

@@ -1,0 +1,172 @@
+package cornerpost.takeoff;
+
+import static cornerpost.takeoff.BuildTask.BLINDS;
+import static cornerpost.takeoff.BuildTask.ELECTRICAL_SECOND;
+import static cornerpost.takeoff.BuildTask.INNER_DOORS;
+import static cornerpost.takeoff.BuildTask.SKIRTING;
+import static cornerpost.takeoff.BuildTask.SNAGS;
+import static cornerpost.takeoff.BuildTask.WARDROBE;
+
+import cornerpost.measure.Unit;
+import cornerpost.scope.DoorToNext;
+import cornerpost.scope.FinishesQuestions;
+import cornerpost.scope.InnerDoor;
+import cornerpost.scope.OpeningKind;
+import cornerpost.scope.RoomUse;
+import cornerpost.scope.Stage;
+import cornerpost.takeoff.Resource.Buy;
+import cornerpost.takeoff.Resource.Labour;
+import cornerpost.trace.Figure;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Inner doors, skirting, wardrobe, blinds, light fittings, and the snag list. */
+final class Trim implements TakeoffRule {
+  private static final Set<OpeningKind> WITH_BLINDS =
+      EnumSet.of(OpeningKind.WINDOW, OpeningKind.GLAZED_DOOR, OpeningKind.SLIDING_DOOR);
+
+  @Override
+  public List<Line> measure(Job job) {
+    var in = new Inside(job);
+    var out = new Tally(Stage.FINISHES);
+    doors(job, in, out);
+    var finishes = job.scope().finishes();
+    if (finishes.yes(FinishesQuestions.SKIRTING)) {
+      out.add(
+          "trim/house/skirting",
+          "Skirting",
+          skirting(job, in),
+          job.length(),
+          "wall lines of dry rooms less doors",
+          Buy.of("skirting", job.fact("waste.studs"), SKIRTING),
+          Labour.of("fit-skirting", SKIRTING));
+    }
+    var trims = new ArrayList<Figure>();
+    for (var box : job.scope().boxes()) {
+      for (var o : in.openings(box)) if (Inside.isFramed(o)) trims.add(Shape.perimeter(o));
+    }
+    if (!trims.isEmpty()) {
+      out.add(
+          "trim/openings/casing",
+          "Casing round windows and outside doors",
+          Inside.lengths(trims),
+          job.length(),
+          "round of each opening",
+          Buy.of("casing", job.fact("waste.studs"), SKIRTING),
+          Labour.of("fit-casing", SKIRTING));
+    }
+    if (!in.sleeping().isEmpty()) {
+      out.add(
+          "trim/house/wardrobe",
+          "Wardrobe",
+          finishes.figure(FinishesQuestions.WARDROBE),
+          job.length(),
+          "run as chosen, for the house",
+          Buy.of("wardrobe", WARDROBE),
+          Labour.of("fit-wardrobe", WARDROBE));
+    }
+    if (finishes.yes(FinishesQuestions.BLINDS)) blinds(job, in, out);
+    out.add(
+        "trim/house/light-fittings",
+        "Light fittings",
+        job.measured("electrical/house/lights"),
+        Unit.EACH,
+        "one for each light inside; hours are with the electrical work",
+        Buy.of("light-fitting", ELECTRICAL_SECOND));
+    return out.lines();
+  }
+
+  /** The wall lines of rooms that are not tiled, less their doors. */
+  static Figure skirting(Job job, Inside in) {
+    var terms = new ArrayList<Figure>();
+    for (var room : job.scope().rooms()) {
+      if (room.use() == RoomUse.BATHROOM) continue;
+      long doors = in.partitions(room).stream().filter(Inside.Partition::hasDoor).count();
+      var line = in.wallLine(room);
+      if (doors > 0) line = line.minus(job.fact("inner-door.opening-width").times(doors));
+      terms.add(line.atLeastZero());
+    }
+    for (var box : job.scope().boxes()) {
+      if (job.scope().roomsOf(box).isEmpty()) {
+        terms.add(in.clearLength(box).plus(in.clearWidth(box)).times(2));
+      }
+    }
+    return Inside.lengths(terms);
+  }
+
+  private static void doors(Job job, Inside in, Tally out) {
+    var kind =
+        job.scope()
+            .finishes()
+            .option(FinishesQuestions.INNER_DOORS, InnerDoor.class)
+            .name()
+            .toLowerCase(Locale.ROOT);
+    var all = in.partitions().stream().filter(Inside.Partition::hasDoor).toList();
+    if (all.isEmpty()) return;
+    for (var door : List.of(DoorToNext.HINGED, DoorToNext.SLIDING, DoorToNext.POCKET)) {
+      long count = all.stream().filter(p -> p.door() == door).count();
+      if (count == 0) continue;
+      var what = door.name().toLowerCase(Locale.ROOT);
+      out.add(
+          "inner-doors/" + what + "/leaves",
+          "Inner doors, " + what + ", " + kind,
+          Figure.count(count),
+          Unit.EACH,
+          "as in the list of rooms",
+          Buy.of("inner-door-" + kind, INNER_DOORS),
+          Buy.of("door-set-" + what, INNER_DOORS),
+          Labour.of("hang-door-" + what, INNER_DOORS));
+    }
+    out.add(
+        "inner-doors/all/architrave",
+        "Architrave",
+        job.fact("inner-door.opening-width")
+            .plus(job.fact("inner-door.opening-height").times(2))
+            .times(2L * all.size()),
+        job.length(),
+        "both sides and head, both faces",
+        Buy.of("casing", job.fact("waste.studs"), INNER_DOORS));
+  }
+
+  private static void blinds(Job job, Inside in, Tally out) {
+    var areas = new ArrayList<Figure>();
+    for (var box : job.scope().boxes()) {
+      for (var o : job.scope().openingsOf(box)) {
+        if (WITH_BLINDS.contains(o.kind()) && Inside.WALLS.contains(o.wall())) {
+          areas.add(Shape.area(o));
+        }
+      }
+    }
+    if (areas.isEmpty()) return;
+    out.add(
+        "trim/windows/blinds",
+        "Blinds",
+        Inside.areas(areas),
+        job.area(),
+        "width x height of windows and glazed doors",
+        Buy.of("blind", BLINDS));
+    out.add(
+        "trim/windows/blinds-hung",
+        "Blinds to hang",
+        Figure.count(areas.size()),
+        Unit.EACH,
+        "one for each window and glazed door",
+        Labour.of("hang-blind", BLINDS));
+  }
+
+  /** The list of small faults, worked off before the end. */
+  static List<Line> snags(Job job) {
+    var out = new Tally(Stage.CLOSE_OUT);
+    out.add(
+        "close-out/house/snags",
+        "Snag list",
+        job.measured("inside/floor-area"),
+        job.area(),
+        "clear floor area",
+        Labour.of("snags", SNAGS));
+    return out.lines();
+  }
+}

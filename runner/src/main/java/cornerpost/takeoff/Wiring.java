@@ -1,0 +1,144 @@
+package cornerpost.takeoff;
+
+import static cornerpost.takeoff.BuildTask.ELECTRICAL_FIRST;
+import static cornerpost.takeoff.Inside.lengths;
+
+import cornerpost.measure.Unit;
+import cornerpost.scope.Cooking;
+import cornerpost.scope.HeatingCooling;
+import cornerpost.scope.HotWater;
+import cornerpost.scope.Room;
+import cornerpost.scope.ServicesQuestions;
+import cornerpost.scope.Stage;
+import cornerpost.takeoff.Resource.Buy;
+import cornerpost.takeoff.Resource.Labour;
+import cornerpost.trace.Figure;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cable by the geometry: from the panel at the cargo-door end of the first box along to the middle
+ * of each room and down to it, then on from point to point. A further box adds the width of each
+ * box crossed on the way.
+ */
+final class Wiring implements TakeoffRule {
+  @Override
+  public List<Line> measure(Job job) {
+    var in = new Inside(job);
+    var out = new Tally(Stage.SERVICES);
+    var power = new ArrayList<Figure>();
+    var light = new ArrayList<Figure>();
+    for (var room : job.scope().rooms()) {
+      var home = home(job, room);
+      power.add(
+          home.plus(
+              job.measured("room-sockets/" + room.id() + "/count")
+                  .times(job.fact("cable.a-socket"))));
+      light.add(
+          home.plus(
+              job.measured("room-lights/" + room.id() + "/count")
+                  .times(job.fact("cable.a-light"))));
+    }
+    var s = job.scope().services();
+    power.add(
+        s.figure(ServicesQuestions.EXTRA_SOCKETS)
+            .plus(job.measured("electrical/outside/sockets"))
+            .times(job.fact("cable.a-socket")));
+    light.add(
+        s.figure(ServicesQuestions.OUTSIDE_LIGHTS)
+            .plus(job.measured("electrical/house/smoke-alarms"))
+            .times(job.fact("cable.a-light")));
+    for (var room : in.kitchens()) power.add(home(job, room).times(2)); // counter, appliances
+    if (s.yes(ServicesQuestions.LAUNDRY) && !Plumbing.wetRooms(in).isEmpty()) {
+      power.add(home(job, Plumbing.wetRooms(in).get(0)));
+    }
+    cable(job, out, "power", "Cable for sockets", lengths(power), "cable-power");
+    cable(
+        job, out, "light", "Cable for lights, switches and alarms", lengths(light), "cable-light");
+    heavy(job, in, out);
+    if (s.yes(ServicesQuestions.DATA)) {
+      var data = new ArrayList<Figure>();
+      for (var room : job.scope().rooms()) {
+        if (ElectricalPoints.isLivedIn(room)) data.add(home(job, room));
+      }
+      if (!data.isEmpty()) {
+        cable(job, out, "data", "Data cable", lengths(data), "cable-data");
+      }
+    }
+    out.add(
+        "wiring/house/grommets",
+        "Grommets, clips and guard plates where cable passes metal or studs",
+        job.measured("electrical/house/all-sockets").plus(job.measured("electrical/house/lights")),
+        Unit.EACH,
+        "NEC 300.4: a set for each point",
+        Buy.of("cable-clips", job.fact("waste.fixings"), ELECTRICAL_FIRST));
+    return out.lines();
+  }
+
+  /** Rows of their own, so that each run of cable points at them. */
+  static List<Line> homeRuns(Job job) {
+    var in = new Inside(job);
+    var out = new Tally(Stage.SERVICES);
+    for (var room : job.scope().rooms()) {
+      out.add(
+          "room-cable/" + room.id() + "/home-run",
+          room.id() + ", cable from the panel",
+          homeRun(job, in, room),
+          job.length(),
+          "along the box to the middle of the room, up at the panel and down in the room");
+    }
+    return out.lines();
+  }
+
+  private static Figure home(Job job, Room room) {
+    return job.measured("room-cable/" + room.id() + "/home-run");
+  }
+
+  private static void cable(
+      Job job, Tally out, String what, String name, Figure length, String item) {
+    out.add(
+        "wiring/house/" + what,
+        name,
+        length,
+        job.length(),
+        "from the panel to each room, then from point to point",
+        Buy.of(item, job.fact("waste.cable"), ELECTRICAL_FIRST),
+        Labour.of("pull-cable", ELECTRICAL_FIRST));
+  }
+
+  /** Cooker, water heater, split units and heaters each have a run of their own. */
+  private static void heavy(Job job, Inside in, Tally out) {
+    var s = job.scope().services();
+    var runs = new ArrayList<Figure>();
+    if (s.option(ServicesQuestions.COOKING, Cooking.class) == Cooking.ELECTRIC) {
+      in.kitchens().forEach(r -> runs.add(home(job, r)));
+    }
+    if (s.option(ServicesQuestions.HOT_WATER, HotWater.class) != HotWater.GAS_INSTANT
+        && !Plumbing.wetRooms(in).isEmpty()) {
+      runs.add(home(job, Plumbing.wetRooms(in).get(0)));
+    }
+    if (s.option(ServicesQuestions.HEATING, HeatingCooling.class) != HeatingCooling.STOVE) {
+      var shape = new Shape(job);
+      var half = shape.length(job.scope().boxes().get(0)).over(2);
+      runs.add(s.figure(ServicesQuestions.HEADS).times(half));
+    }
+    if (runs.isEmpty()) return;
+    cable(
+        job,
+        out,
+        "heavy",
+        "Cable for cooker, water heater and heating",
+        lengths(runs),
+        "cable-heavy");
+  }
+
+  private static Figure homeRun(Job job, Inside in, Room room) {
+    var along = in.position(room).plus(job.fact("cable.up-and-down"));
+    var shape = new Shape(job);
+    for (var box : job.scope().boxes()) {
+      if (box.id().equals(room.box())) return along;
+      along = along.plus(shape.width(box));
+    }
+    return along;
+  }
+}
