@@ -1,5 +1,6 @@
 package cornerpost.price;
 
+import cornerpost.scope.Party;
 import cornerpost.scope.Stage;
 import java.math.BigDecimal;
 import java.util.Currency;
@@ -61,6 +62,20 @@ public record Estimate(
   public Map<Stage, BigDecimal> byStage() {
     var map = new EnumMap<Stage, BigDecimal>(Stage.class);
     for (var s : Stage.values()) map.put(s, sum(l -> l.stage() == s));
+    return map;
+  }
+
+  /** By who is paid or works; parties without a line are left out. */
+  public Map<Party, BigDecimal> byParty() {
+    var map = new EnumMap<Party, BigDecimal>(Party.class);
+    for (var l : lines) map.merge(l.party(), l.money(), BigDecimal::add);
+    return map;
+  }
+
+  /** By what is paid for; kinds without a line are left out. */
+  public Map<CostLine.Kind, BigDecimal> byKind() {
+    var map = new EnumMap<CostLine.Kind, BigDecimal>(CostLine.Kind.class);
+    for (var l : lines) map.merge(l.kind(), l.money(), BigDecimal::add);
     return map;
   }
 }

@@ -1,0 +1,397 @@
+package cornerpost.report;
+
+import cornerpost.measure.UnitSystem;
+import cornerpost.scope.CargoDoors;
+import cornerpost.scope.DeckAndRoofQuestions;
+import cornerpost.scope.DoorToNext;
+import cornerpost.scope.Foundation;
+import cornerpost.scope.Joint;
+import cornerpost.scope.OpeningKind;
+import cornerpost.scope.Scope;
+import cornerpost.scope.SiteQuestions;
+import cornerpost.scope.Wall;
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * The floor plan of one level, to scale in millimetres: shell, rooms, partitions, openings,
+ * supports and deck where the choices put them. Fittings are examples, and inner doors stand in the
+ * middle of their partition: nobody chose their places.
+ */
+final class FloorPlan {
+  /** Half of a corner fitting of 178 x 162 mm: ISO 1161:2016. A corner support stands under it. */
+  static final double CORNER_U = 89;
+
+  static final double CORNER_V = 81;
+
+  private static final double PARTITION = 90;
+  private static final double INNER_DOOR = 800;
+
+  private final Scope scope;
+  private final UnitSystem units;
+  private final List<Placed> boxes;
+  private final int level;
+  private final Extent shell = new Extent();
+  private final Extent page = new Extent();
+  private DrawingScale scale;
+  private double small;
+  private double large;
+  private Svg svg;
+
+  FloorPlan(Scope scope, List<Placed> all, int level) {
+    this.scope = scope;
+    this.units = scope.units();
+    this.boxes = all.stream().filter(b -> b.level() == level).toList();
+    this.level = level;
+  }
+
+  /** The drawing, and the name of the scale it prints at. */
+  record Drawing(String svg, String scale) {}
+
+  Drawing draw() {
+    for (var b : boxes) shell.add(b, 0, 0, b.length(), b.width());
+    page.add(shell.left, shell.top);
+    page.add(shell.right, shell.bottom);
+    for (var b : boxes) deck(b, page);
+    scale = DrawingScale.of(page.width() + 2600, units);
+    small = scale.points(6.2);
+    large = scale.points(7.6);
+    page.left -= small * 2;
+    page.right += small * 7;
+    page.top -= small * 7;
+    page.bottom += small * 5;
+    scale = DrawingScale.of(page.width(), units);
+    var named = level == 0 ? "Floor plan" : "Floor plan, level " + (level + 1);
+    svg =
+        Svg.picture(
+            "plan-" + level, page.viewBox(), "drawing", scale.style(), named, description());
+    for (var b : boxes) box(b);
+    overall();
+    bar();
+    return new Drawing(svg.done(), scale.name());
+  }
+
+  private String description() {
+    var text = new StringBuilder();
+    for (var b : boxes) {
+      text.append("Box ").append(b.box().id()).append(", ").append(b.box().size().label());
+      text.append(", from the door end: ");
+      for (var bay : b.bays(scope)) {
+        text.append(bay.room().id())
+            .append(", ")
+            .append(length(bay.to() - bay.from()))
+            .append("; ");
+      }
+      text.append(scope.openingsOf(b.box()).size()).append(" openings. ");
+    }
+    return text.toString().strip();
+  }
+
+  private String length(double mm) {
+    return Words.length(BigDecimal.valueOf(mm / 1000), units);
+  }
+
+  private void box(Placed b) {
+    svg.open(
+        "g",
+        "data-box",
+        b.box().id(),
+        "transform",
+        "translate("
+            + Svg.number(b.x())
+            + " "
+            + Svg.number(b.y())
+            + ") rotate("
+            + Svg.number(-b.rotation())
+            + ")");
+    supports(b);
+    deck(b);
+    svg.rect("shell", 0, 0, b.length(), b.width(), "data-shell", b.box().id());
+    svg.rect("inside", b.endWall(), b.sideWall(), b.insideLength(), b.insideWidth());
+    var bays = b.bays(scope);
+    for (var bay : bays) room(b, bay);
+    for (int i = 0; i + 1 < bays.size(); i++) partition(b, bays.get(i));
+    cargoDoors(b);
+    for (var o : scope.openingsOf(b.box())) new OpeningSymbol(svg, b, small).draw(o);
+    chain(b, bays);
+    svg.close("g");
+  }
+
+  private void room(Placed b, Placed.Bay bay) {
+    svg.open("g", "data-room", bay.room().id());
+    svg.rect("room", bay.from(), b.sideWall(), bay.to() - bay.from(), b.insideWidth());
+    new Fittings(scope, b, svg).draw(bay);
+    label(b, bay.middle(), b.width() / 2, "room-name", large, bay.room().id());
+    label(b, bay.middle(), b.width() / 2 + large * 1.15, "aside", small, bay.room().use().label());
+    svg.close("g");
+  }
+
+  /** Text that stands upright however the box lies. */
+  private void label(Placed b, double u, double v, String cssClass, double size, String text) {
+    double turn = ((b.rotation() % 360) + 360) % 360;
+    double upright = turn > 90.5 && turn < 270.5 ? 180 : 0;
+    svg.text(
+        "text",
+        text,
+        "class",
+        cssClass,
+        "font-size",
+        size,
+        "text-anchor",
+        "middle",
+        "x",
+        u,
+        "y",
+        v,
+        "transform",
+        upright == 0 ? "" : "rotate(180 " + Svg.number(u) + " " + Svg.number(v) + ")");
+  }
+
+  private void partition(Placed b, Placed.Bay bay) {
+    var door = bay.room().towardsNext();
+    double from = b.sideWall();
+    double to = b.width() - b.sideWall();
+    double u = bay.to() - PARTITION / 2;
+    if (door == DoorToNext.OPEN) {
+      svg.line("open-edge", bay.to(), from, bay.to(), to);
+      return;
+    }
+    if (door == DoorToNext.WALL) {
+      svg.rect("partition", u, from, PARTITION, to - from, "data-partition", bay.room().id());
+      return;
+    }
+    double a = b.width() / 2 - INNER_DOOR / 2;
+    double z = a + INNER_DOOR;
+    svg.rect("partition", u, from, PARTITION, a - from, "data-partition", bay.room().id());
+    svg.rect("partition", u, z, PARTITION, to - z);
+    if (door == DoorToNext.HINGED) {
+      svg.line("leaf", bay.to(), a, bay.to() + INNER_DOOR, a);
+      svg.add(
+          "path",
+          "class",
+          "swing",
+          "d",
+          "M"
+              + Svg.number(bay.to() + INNER_DOOR)
+              + " "
+              + Svg.number(a)
+              + " A"
+              + INNER_DOOR
+              + " "
+              + INNER_DOOR
+              + " 0 0 1 "
+              + Svg.number(bay.to())
+              + " "
+              + Svg.number(z));
+    } else if (door == DoorToNext.SLIDING) {
+      svg.line("leaf", u + PARTITION + 40, a - 700, u + PARTITION + 40, a + 100);
+      svg.line("swing", bay.to(), a, bay.to(), z);
+    } else {
+      svg.line("swing", bay.to(), a - 700, bay.to(), z);
+      svg.line("leaf", bay.to(), a - 700, bay.to(), a + 100);
+    }
+  }
+
+  private void cargoDoors(Placed b) {
+    var doors = b.box().cargoDoors();
+    double half = b.width() / 2;
+    if (doors == CargoDoors.REMOVE) {
+      svg.line("open-edge", 0, b.sideWall(), 0, b.width() - b.sideWall());
+      return;
+    }
+    svg.rect("cargo-door", -55, 20, 55, half - 30);
+    svg.rect("cargo-door", -55, half + 10, 55, half - 30);
+  }
+
+  // ---- what it stands on, and the deck ----------------------------------------------------
+
+  private void supports(Placed b) {
+    var site = scope.site();
+    if (b.box().joint() == Joint.STACKED || site.find(SiteQuestions.FOUNDATION).isEmpty()) return;
+    var kind = site.option(SiteQuestions.FOUNDATION, Foundation.class);
+    double size = Placed.mm(site.figure(SiteQuestions.PIER_WIDTH));
+    switch (kind) {
+      case SLAB, RAFT ->
+          svg.rect("support", 0, 0, b.length(), b.width(), "data-support", b.box().id());
+      case STRIPS, SKIDS -> {
+        for (double v : new double[] {CORNER_V, b.width() - CORNER_V}) {
+          svg.rect("support", 0, v - size / 2, b.length(), size, "data-support", b.box().id());
+        }
+      }
+      default -> {
+        int count = site.whole(SiteQuestions.SUPPORTS_A_SIDE);
+        boolean round = kind == Foundation.SCREW_PILES || kind == Foundation.DRIVEN_PILES;
+        for (int i = 0; i < count; i++) {
+          double u = CORNER_U + i * (b.length() - 2 * CORNER_U) / (count - 1);
+          for (double v : new double[] {CORNER_V, b.width() - CORNER_V}) {
+            if (round) {
+              svg.add(
+                  "circle",
+                  "class",
+                  "support",
+                  "cx",
+                  u,
+                  "cy",
+                  v,
+                  "r",
+                  size / 2,
+                  "data-support",
+                  b.box().id());
+            } else {
+              svg.rect(
+                  "support", u - size / 2, v - size / 2, size, size, "data-support", b.box().id());
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private boolean hasDeck(Placed b) {
+    var deck = scope.deckAndRoof();
+    if (deck.find(DeckAndRoofQuestions.DECK).isEmpty() || !deck.yes(DeckAndRoofQuestions.DECK)) {
+      return false;
+    }
+    var at = deck.findText(DeckAndRoofQuestions.DECK_BOX);
+    var id = at.orElseGet(() -> scope.boxes().get(0).id());
+    return b.box().id().equals(id);
+  }
+
+  /** From the door-end corner of its side on; on an end wall from its left corner. */
+  private Placed.Patch deckPatch(Placed b) {
+    var deck = scope.deckAndRoof();
+    double l = Placed.mm(deck.figure(DeckAndRoofQuestions.DECK_LENGTH));
+    double d = Placed.mm(deck.figure(DeckAndRoofQuestions.DECK_DEPTH));
+    return switch (deck.option(DeckAndRoofQuestions.DECK_SIDE, Wall.class)) {
+      case LEFT -> new Placed.Patch(0, -d, l, d);
+      case RIGHT, ROOF -> new Placed.Patch(0, b.width(), l, d);
+      case DOOR_END -> new Placed.Patch(-d, 0, d, l);
+      case BLIND_END -> new Placed.Patch(b.length(), b.width() - l, d, l);
+    };
+  }
+
+  private void deck(Placed b, Extent extent) {
+    if (!hasDeck(b)) return;
+    var p = deckPatch(b);
+    extent.add(b, p.u(), p.v(), p.du(), p.dv());
+  }
+
+  private void deck(Placed b) {
+    if (!hasDeck(b)) return;
+    var p = deckPatch(b);
+    svg.rect("deck", p.u(), p.v(), p.du(), p.dv(), "data-deck", b.box().id());
+    label(
+        b,
+        p.u() + p.du() / 2,
+        p.v() + p.dv() * 0.6,
+        "aside",
+        small,
+        "Deck " + length(Math.max(p.du(), p.dv())) + " × " + length(Math.min(p.du(), p.dv())));
+  }
+
+  // ---- dimensions -------------------------------------------------------------------------
+
+  /** Lengths of the rooms along the left side, unless another box lies there. */
+  private void chain(Placed b, List<Placed.Bay> bays) {
+    double v = -small * 1.6;
+    var strip = new Extent();
+    strip.add(b, 10, v - small * 2, b.length() - 20, small * 3);
+    var taken =
+        boxes.stream()
+            .filter(o -> o != b)
+            .anyMatch(
+                o -> {
+                  var e = new Extent();
+                  e.add(o, 0, 0, o.length(), o.width());
+                  return e.meets(strip);
+                });
+    var deckThere = hasDeck(b) && deckPatch(b).v() < 0;
+    if (taken || deckThere) {
+      for (var bay : bays) {
+        label(
+            b,
+            bay.middle(),
+            b.width() / 2 + large * 2.3,
+            "dim",
+            small,
+            length(bay.to() - bay.from()));
+      }
+      return;
+    }
+    for (var bay : bays) {
+      svg.line("dim-line", bay.from(), v, bay.to(), v);
+      tick(bay.from(), v);
+      tick(bay.to(), v);
+      label(b, bay.middle(), v - small * 0.4, "dim", small, length(bay.to() - bay.from()));
+    }
+  }
+
+  private void tick(double x, double y) {
+    double t = small * 0.4;
+    svg.line("dim-line", x - t, y + t, x + t, y - t);
+  }
+
+  private void overall() {
+    double y = shell.top - small * 4.2;
+    svg.line("dim-line", shell.left, y, shell.right, y);
+    tick(shell.left, y);
+    tick(shell.right, y);
+    svg.text(
+        "text",
+        length(shell.width()),
+        "class",
+        "dim",
+        "font-size",
+        small,
+        "text-anchor",
+        "middle",
+        "x",
+        (shell.left + shell.right) / 2,
+        "y",
+        y - small * 0.4);
+    double x = shell.right + small * 2;
+    double middle = (shell.top + shell.bottom) / 2;
+    svg.line("dim-line", x, shell.top, x, shell.bottom);
+    tick(x, shell.top);
+    tick(x, shell.bottom);
+    svg.text(
+        "text",
+        length(shell.height()),
+        "class",
+        "dim",
+        "font-size",
+        small,
+        "text-anchor",
+        "middle",
+        "x",
+        x + small * 1.2,
+        "y",
+        middle,
+        "transform",
+        "rotate(90 " + Svg.number(x + small * 1.2) + " " + Svg.number(middle) + ")");
+  }
+
+  /** A bar of five metres, or of fifteen feet. */
+  private void bar() {
+    double unit = units == UnitSystem.METRIC ? 1000 : 3 * 304.8;
+    double y = page.bottom - small * 2.4;
+    for (int i = 0; i < 5; i++) {
+      svg.rect(i % 2 == 0 ? "scale-on" : "scale-off", shell.left + i * unit, y, unit, small * 0.5);
+    }
+    svg.text(
+        "text",
+        units == UnitSystem.METRIC ? "0 to 5 m" : "0 to 15 ft",
+        "class",
+        "dim",
+        "font-size",
+        small,
+        "x",
+        shell.left,
+        "y",
+        y + small * 1.8);
+  }
+
+  static boolean isDoor(OpeningKind kind) {
+    return kind == OpeningKind.DOOR || kind == OpeningKind.GLAZED_DOOR;
+  }
+}

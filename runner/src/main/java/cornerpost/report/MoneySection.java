@@ -1,0 +1,254 @@
+package cornerpost.report;
+
+import cornerpost.plan.Plan;
+import cornerpost.price.CostLine;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/** Cost by stage, by kind and by party; the lines that matter; money against time; the spread. */
+final class MoneySection {
+  private static final int MOST_LINES = 10;
+
+  /** A part of the total: {@code bar} is its length in hundredths of the longest. */
+  public record Share(String name, String amount, String share, String bar) {}
+
+  /** A line of the bill. */
+  public record Row(
+      String link,
+      String description,
+      String stage,
+      String quantity,
+      String rate,
+      String amount,
+      String share,
+      String basis,
+      String party) {}
+
+  /** A month of money. */
+  public record MonthRow(
+      String month,
+      String out,
+      String all,
+      String drawn,
+      String interest,
+      String cash,
+      String owed) {}
+
+  /** A draw. */
+  public record DrawRow(
+      String date, String event, String earned, String retained, String paid, String needs) {}
+
+  /** A stage's money. */
+  public record StageRow(
+      String stage, String budget, String done, String inPlace, String toComplete) {}
+
+  /** A delay and what it does. */
+  public record DelayRow(String event, String days, String moves, String cost, String words) {}
+
+  /** Something that moves the outcome. */
+  public record DriverRow(String name, String correlation) {}
+
+  private final Plan plan;
+  private final BigDecimal total;
+
+  MoneySection(Plan plan) {
+    this.plan = plan;
+    this.total = plan.estimate().total();
+  }
+
+  void into(Map<String, Object> model) {
+    var e = plan.estimate();
+    model.put(
+        "totals",
+        shares(
+            List.of(
+                Map.entry("In the house: materials, plant, labour", e.direct()),
+                Map.entry("Design, permits, hire by the month, interest, rent", e.indirect()),
+                Map.entry("Tax", e.tax()),
+                Map.entry("Contingency", e.contingency()))));
+    model.put("total", Words.number(total, 0));
+    var byStage = new ArrayList<Map.Entry<String, BigDecimal>>();
+    e.byStage().forEach((s, a) -> byStage.add(Map.entry(s.label(), a)));
+    model.put("byStage", shares(byStage));
+    var byParty = new ArrayList<Map.Entry<String, BigDecimal>>();
+    e.byParty().forEach((p, a) -> byParty.add(Map.entry(Words.sentence(p.label()), a)));
+    model.put("byParty", shares(byParty));
+    var byKind = new ArrayList<Map.Entry<String, BigDecimal>>();
+    e.byKind().forEach((k, a) -> byKind.add(Map.entry(Words.sentence(PlanJson.kind(k)), a)));
+    model.put("byKind", shares(byKind));
+    model.put(
+        "topLines",
+        e.lines().stream()
+            .sorted(Comparator.comparing(CostLine::money).reversed().thenComparing(CostLine::id))
+            .limit(MOST_LINES)
+            .map(this::row)
+            .toList());
+    time(model);
+    lender(model);
+    risk(model);
+  }
+
+  private List<Share> shares(List<Map.Entry<String, BigDecimal>> parts) {
+    var most = parts.stream().map(Map.Entry::getValue).max(Comparator.naturalOrder()).orElse(total);
+    return parts.stream()
+        .filter(p -> p.getValue().signum() != 0)
+        .map(
+            p ->
+                new Share(
+                    p.getKey(),
+                    Words.number(p.getValue(), 0),
+                    share(p.getValue()),
+                    hundredths(p.getValue(), most)))
+        .toList();
+  }
+
+  private String share(BigDecimal part) {
+    if (total.signum() == 0) return "";
+    return Words.number(
+            part.multiply(BigDecimal.valueOf(100)).divide(total, MathContext.DECIMAL64), 1)
+        + "\u00a0%";
+  }
+
+  private static String hundredths(BigDecimal part, BigDecimal most) {
+    if (most.signum() <= 0 || part.signum() <= 0) return "0";
+    return Svg.number(part.doubleValue() / most.doubleValue() * 100);
+  }
+
+  private Row row(CostLine l) {
+    return new Row(
+        "#" + Anchors.line(l.id()),
+        l.description(),
+        l.stage().label(),
+        quantity(l),
+        rate(l),
+        Words.number(l.money(), 2),
+        share(l.money()),
+        l.basis().label(),
+        l.party().label());
+  }
+
+  static String quantity(CostLine l) {
+    return (Words.number(l.quantity().in(l.unit())) + " " + l.unit()).strip();
+  }
+
+  static String rate(CostLine l) {
+    var dimension = l.rate().dimension();
+    if (dimension.equals(cornerpost.measure.Dimension.NONE)) {
+      return Words.number(l.rate().value().multiply(BigDecimal.valueOf(100))) + "\u00a0%";
+    }
+    var money = cornerpost.measure.Unit.money("");
+    var each = money.per(l.unit());
+    return dimension.equals(each.dimension())
+        ? Words.number(l.rate().in(each), 2)
+        : Words.number(l.rate().value(), 2);
+  }
+
+  private void time(Map<String, Object> model) {
+    var cash = new MoneyCharts(plan).cash();
+    model.put("cash", cash.isEmpty() ? "" : PageModel.markup(cash));
+    model.put(
+        "months",
+        plan.finance().months().stream()
+            .map(
+                m ->
+                    new MonthRow(
+                        Words.month(m.month()),
+                        Words.number(m.out(), 0),
+                        Words.number(m.cumulativeOut(), 0),
+                        Words.number(m.drawn(), 0),
+                        Words.number(m.interest(), 0),
+                        Words.number(m.cash(), 0),
+                        Words.number(m.borrowed(), 0)))
+            .toList());
+  }
+
+  private void lender(Map<String, Object> model) {
+    var f = plan.finance();
+    var b = f.balance();
+    boolean has = b.loan().signum() > 0 || b.cash().signum() > 0;
+    model.put("hasLender", has);
+    var currency = plan.estimate().currency();
+    model.put(
+        "balance",
+        List.of(
+            Map.entry("Cost to complete", Words.money(b.costToComplete(), currency)),
+            Map.entry("Interest still to come", Words.money(b.interestToCome(), currency)),
+            Map.entry("Loan not yet drawn", Words.money(b.undrawn(), currency)),
+            Map.entry("Borrower's cash", Words.money(b.cash(), currency)),
+            Map.entry(
+                b.surplus().signum() < 0 ? "Short by" : "Left over",
+                Words.money(b.surplus().abs(), currency))));
+    model.put(
+        "ratios",
+        java.util.stream.Stream.of(
+                b.loanToCost().map(r -> "Loan to cost " + Words.percent(r.doubleValue())),
+                b.loanToValue().map(r -> "loan to value " + Words.percent(r.doubleValue())))
+            .flatMap(java.util.Optional::stream)
+            .collect(java.util.stream.Collectors.joining(", ")));
+    model.put(
+        "draws",
+        f.draws().stream()
+            .map(
+                d ->
+                    new DrawRow(
+                        Words.day(d.date()),
+                        d.event(),
+                        Words.number(d.earned(), 2),
+                        Words.number(d.retained(), 2),
+                        Words.number(d.paid(), 2),
+                        d.needs()))
+            .toList());
+    model.put(
+        "stageMoney",
+        f.stages().stream()
+            .map(
+                s ->
+                    new StageRow(
+                        s.stage().label(),
+                        Words.number(s.budget(), 0),
+                        Words.percent(s.done().doubleValue()),
+                        Words.number(s.inPlace(), 0),
+                        Words.number(s.toComplete(), 0)))
+            .toList());
+    model.put(
+        "delays",
+        f.delays().stream()
+            .map(
+                d ->
+                    new DelayRow(
+                        d.eventName(),
+                        Integer.toString(d.days()),
+                        d.moveInDays() == 0
+                            ? "no move"
+                            : d.moveInDays() + " days, to " + Words.day(d.moveIn()),
+                        Words.number(d.cost(), 0),
+                        d.words()))
+            .toList());
+  }
+
+  private void risk(Map<String, Object> model) {
+    var r = plan.risk();
+    var charts = new MoneyCharts(plan);
+    model.put("trials", Words.number(BigDecimal.valueOf(r.trials()), 0));
+    model.put("seed", Long.toString(r.seed()));
+    model.put("distribution", r.distribution());
+    model.put("finishSpread", PageModel.markup(charts.finishSpread()));
+    model.put("costSpread", PageModel.markup(charts.costSpread()));
+    model.put("finishHolds", Words.percent(RiskWords.finishWithinPlan(plan)));
+    model.put("costHolds", Words.percent(r.cost().shareWithin(total.doubleValue())));
+    model.put("bothHold", Words.percent(r.bothWithinPlan()));
+    model.put("costDrivers", drivers(r.costDrivers()));
+    model.put("timeDrivers", drivers(r.timeDrivers()));
+  }
+
+  private static List<DriverRow> drivers(List<cornerpost.risk.RiskResult.Driver> all) {
+    return all.stream()
+        .limit(MOST_LINES)
+        .map(d -> new DriverRow(d.name(), Words.number(BigDecimal.valueOf(d.correlation()), 2)))
+        .toList();
+  }
+}

@@ -1,0 +1,83 @@
+package cornerpost.report;
+
+import cornerpost.plan.OrderRow;
+import cornerpost.plan.Plan;
+import cornerpost.price.SupplierGroup;
+import cornerpost.work.WorkTask;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/** The buying list by kind of supplier, the inspections, and who works when. */
+final class OrdersSection {
+  /** An item to buy. */
+  public record Row(
+      String description,
+      String buy,
+      String net,
+      String amount,
+      String needed,
+      String orderBy,
+      boolean late,
+      String link) {}
+
+  /** What one kind of supplier has. */
+  public record Group(String name, List<Row> rows) {}
+
+  /** An inspection or a milestone. */
+  public record Gate(
+      String day, String name, String link, String kind, String slack, String waitsFor) {}
+
+  private final Plan plan;
+
+  OrdersSection(Plan plan) {
+    this.plan = plan;
+  }
+
+  void into(Map<String, Object> model) {
+    var groups = new ArrayList<Group>();
+    for (var g : SupplierGroup.values()) {
+      var rows =
+          plan.orders().stream()
+              .filter(o -> o.group() == g)
+              .sorted(Comparator.comparing(OrderRow::orderBy).thenComparing(OrderRow::item))
+              .map(this::row)
+              .toList();
+      if (!rows.isEmpty()) groups.add(new Group(g.label(), rows));
+    }
+    model.put("orderGroups", groups);
+    model.put(
+        "gates",
+        plan.programme().tasks().stream()
+            .filter(
+                t ->
+                    t.task().kind() == WorkTask.Kind.INSPECTION
+                        || t.task().kind() == WorkTask.Kind.MILESTONE)
+            .map(
+                t ->
+                    new Gate(
+                        Words.day(t.firstDay()),
+                        t.task().name(),
+                        "#" + Anchors.task(t.id()),
+                        t.task().kind() == WorkTask.Kind.INSPECTION ? "inspection" : "milestone",
+                        t.done() ? "done" : Words.days(t.totalFloatDays()),
+                        t.waitsFor()))
+            .toList());
+    var crews = new CrewChart(plan);
+    model.put("crewBands", PageModel.markup(crews.bands()));
+    model.put("busiest", crews.busiest());
+  }
+
+  private Row row(OrderRow o) {
+    return new Row(
+        o.description(),
+        (Words.number(o.buy()) + " " + o.unit()).strip(),
+        Words.number(o.net()),
+        Words.number(o.amount(), 2),
+        Words.day(o.neededOn()),
+        Words.day(o.orderBy()),
+        o.late(),
+        plan.programme().task(o.firstTask()).isPresent() ? "#" + Anchors.task(o.firstTask()) : "");
+  }
+}

@@ -1,0 +1,171 @@
+package cornerpost.report;
+
+import cornerpost.plan.DatedTask;
+import cornerpost.plan.Plan;
+import cornerpost.scope.Stage;
+import cornerpost.work.WorkTask;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+
+/** The driving path as steps, the bars by stage, and every task with its dates. */
+final class WaySection {
+  /** A step of the way. */
+  public record Step(
+      String name,
+      String link,
+      String dates,
+      String lasts,
+      String slack,
+      String who,
+      String sign) {}
+
+  /** A row of the table of all tasks. */
+  public record TaskRow(
+      String anchor,
+      String id,
+      String name,
+      String start,
+      String finish,
+      String lasts,
+      String total,
+      String free,
+      String state,
+      boolean drives,
+      String who,
+      String waitsFor,
+      String why) {}
+
+  /** The tasks of a stage. */
+  public record StageRows(String stage, List<TaskRow> rows) {}
+
+  /** A band of the bar chart. */
+  public record Bars(String title, Object svg) {}
+
+  private final Plan plan;
+
+  WaySection(Plan plan) {
+    this.plan = plan;
+  }
+
+  void into(Map<String, Object> model) {
+    var p = plan.programme();
+    var driving = p.drivingPath();
+    var between = p.deliveryToMoveIn();
+    model.put("drivingSteps", steps(driving));
+    boolean contained = new HashSet<>(driving).containsAll(between);
+    model.put("deliverySteps", contained ? List.of() : steps(between));
+    model.put("deliveryDrives", contained && !between.isEmpty());
+    model.put("deliverySentence", deliverySentence());
+    model.put("crewSentence", crewSentence());
+    var bars = new BarChart(plan).bands();
+    model.put(
+        "bars", bars.stream().map(b -> new Bars(b.title(), PageModel.markup(b.svg()))).toList());
+    model.put("stages", stages());
+    model.put("findings", p.findings());
+  }
+
+  private List<Step> steps(List<String> ids) {
+    var steps = new ArrayList<Step>();
+    for (var id : ids) {
+      plan.programme()
+          .task(id)
+          .ifPresent(
+              t ->
+                  steps.add(
+                      new Step(
+                          t.task().name(),
+                          "#" + Anchors.task(id),
+                          AnswerSection.span(t),
+                          lasts(t),
+                          t.done() ? "done" : "float " + Words.days(t.totalFloatDays()),
+                          who(t),
+                          sign(t))));
+    }
+    return steps;
+  }
+
+  private String deliverySentence() {
+    var p = plan.programme();
+    if (p.delivery().isEmpty()) return "";
+    var day = Words.day(p.delivery().get());
+    return p.deliveryFloatDays()
+        .map(
+            f ->
+                f > 0
+                    ? "The boxes come on "
+                        + day
+                        + ". They may come "
+                        + Words.days(java.math.BigDecimal.valueOf(f))
+                        + " later before move-in moves."
+                    : "The boxes come on " + day + ". Every day they come later moves move-in.")
+        .orElse("The boxes come on " + day + ".");
+  }
+
+  private String crewSentence() {
+    var p = plan.programme();
+    if (!p.crewLimited()) {
+      return "No crew is asked for more people than it has: the network alone sets the dates.";
+    }
+    var s =
+        "Crews set some of the dates: the plan takes "
+            + Words.number(p.durationDays())
+            + " working days, and no order of work can take fewer than "
+            + Words.number(p.lowerBoundDays())
+            + ".";
+    return p.proved() ? s + " It is known to be the shortest." : s;
+  }
+
+  private List<StageRows> stages() {
+    var all = new ArrayList<StageRows>();
+    for (var s : Stage.values()) {
+      var rows =
+          plan.programme().tasks().stream()
+              .filter(t -> t.task().stage() == s)
+              .map(this::row)
+              .toList();
+      if (!rows.isEmpty()) all.add(new StageRows(s.label(), rows));
+    }
+    return all;
+  }
+
+  private TaskRow row(DatedTask t) {
+    return new TaskRow(
+        Anchors.task(t.id()),
+        t.id(),
+        t.task().name(),
+        Words.day(t.firstDay()),
+        Words.day(t.lastDay()),
+        lasts(t),
+        t.done() ? "" : Words.number(t.totalFloatDays()),
+        t.done() ? "" : Words.number(t.freeFloatDays()),
+        t.done() ? "done" : t.started() ? "under way" : "",
+        t.drivesMoveIn(),
+        who(t),
+        t.waitsFor(),
+        t.task().why());
+  }
+
+  private static String lasts(DatedTask t) {
+    if (t.task().kind() == WorkTask.Kind.MILESTONE) return "";
+    var days = Words.days(t.durationDays());
+    return t.task().elapsed() ? days + " elapsed" : days;
+  }
+
+  private static String who(DatedTask t) {
+    var trade = t.task().trade().map(x -> x.label()).orElse("");
+    var party = t.task().party().map(x -> x.label()).orElse("");
+    return trade.isEmpty() || party.isEmpty() ? trade + party : trade + ", " + party;
+  }
+
+  private static String sign(DatedTask t) {
+    return switch (t.task().kind()) {
+      case INSPECTION -> "hold point";
+      case WAIT -> "wait";
+      case ORDER -> "order";
+      case MILESTONE -> "milestone";
+      case WORK, OWN -> "";
+    };
+  }
+}
