@@ -51,7 +51,7 @@ final class Elevation {
     // one size of text on all four walls of a box: that of the long one
     text = DrawingScale.of(box.length() + 1600, units).points(6.2);
     var page = new Extent();
-    page.add(-text * 5, top - text * 1.2);
+    page.add(-text * 6, top - text * 1.2);
     page.add(run() + text * 2, lowest + text * 6);
     var scale = DrawingScale.of(box.length() + text * 7, units);
     var own = new DrawingScale(scale.ratio(), scale.name(), page.width());
@@ -216,19 +216,22 @@ final class Elevation {
     }
   }
 
+  /** The height of the box, and that of its floor above the ground. */
   private void heights(double top, double under, double ground, boolean grounded) {
     double x = -text * 1.6;
-    svg.line("dim-line", x, top, x, under);
-    upright(x, (top + under) / 2, Words.size(BigDecimal.valueOf(box.height() / 1000), units));
-    if (grounded && ground > under + text * 3) {
-      svg.line("dim-line", x, under, x, ground);
-    }
+    upright(x, top, under);
+    if (grounded && ground > text) upright(x - text * 1.7, 0, ground);
   }
 
-  private void upright(double x, double y, String words) {
+  private void upright(double x, double from, double to) {
+    double t = text * 0.4;
+    svg.line("dim-line", x, from, x, to);
+    svg.line("dim-line", x - t, from + t, x + t, from - t);
+    svg.line("dim-line", x - t, to + t, x + t, to - t);
+    double middle = (from + to) / 2;
     svg.text(
         "text",
-        words,
+        Words.size(BigDecimal.valueOf((to - from) / 1000), units),
         "class",
         "dim",
         "font-size",
@@ -238,8 +241,8 @@ final class Elevation {
         "x",
         x - text * 0.4,
         "y",
-        y,
+        middle,
         "transform",
-        "rotate(-90 " + Svg.number(x - text * 0.4) + " " + Svg.number(y) + ")");
+        "rotate(-90 " + Svg.number(x - text * 0.4) + " " + Svg.number(middle) + ")");
   }
 }

@@ -1,5 +1,6 @@
 package cornerpost.report;
 
+import cornerpost.measure.UnitSystem;
 import cornerpost.plan.Plan;
 import cornerpost.scope.Opening;
 import cornerpost.scope.Wall;
@@ -48,6 +49,7 @@ final class HouseSection {
     model.put("elevations", elevations(boxes));
     model.put("openings", scope.openings().stream().map(this::row).toList());
     model.put("sizeUnit", Words.sizeUnit(scope.units()));
+    model.put("sizeWord", scope.units() == UnitSystem.METRIC ? "millimetres" : "inches");
   }
 
   private List<Figure> elevations(List<Placed> boxes) {

@@ -68,6 +68,7 @@ final class SourcesSection {
       }
     }
     model.put("sources", stages);
+    model.put("hasQuantities", !plan.lines().isEmpty());
     var traced = Traced.of(plan);
     model.put("prices", leaves(traced.prices(), "price"));
     model.put("facts", leaves(traced.facts(), "fact"));
