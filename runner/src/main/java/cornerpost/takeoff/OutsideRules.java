@@ -2,9 +2,16 @@ package cornerpost.takeoff;
 
 import java.util.List;
 
-/** Roof, outside walls, deck and ground. */
+/** Roof, outside face of the walls, deck, steps, paths and planting. */
 final class OutsideRules {
-  static final List<TakeoffRule> ALL = List.of();
+  static final List<TakeoffRule> ALL =
+      List.of(
+          new RoofCover(),
+          new Gutters(),
+          new OutsideWalls(),
+          new Deck(),
+          new Steps(),
+          new OutsideWorks());
 
   private OutsideRules() {}
 }

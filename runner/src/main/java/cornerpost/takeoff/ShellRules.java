@@ -4,7 +4,14 @@ import java.util.List;
 
 /** Openings and shell. */
 final class ShellRules {
-  static final List<TakeoffRule> ALL = List.of();
+  static final List<TakeoffRule> ALL =
+      List.of(
+          new OpeningFrames(),
+          new OpeningCuts(),
+          new DoorEndWall(),
+          new OpeningUnits(),
+          new OpeningSeals(),
+          new SteelworkPlant());
 
   private ShellRules() {}
 }

@@ -2,9 +2,9 @@ package cornerpost.takeoff;
 
 import java.util.List;
 
-/** What costs by the month: hire, insurance, rent, interest. */
+/** Costs of time and the close-out. */
 final class TimeRules {
-  static final List<TakeoffRule> ALL = List.of();
+  static final List<TakeoffRule> ALL = List.of(new SiteHire(), new CloseOut());
 
   private TimeRules() {}
 }

@@ -50,6 +50,8 @@ import java.util.Optional;
  * <p>Without a box of its own the scope has one, {@code A}, of the standard size and condition.
  */
 final class TestScopes {
+  static final Facts FACTS = Facts.supplied();
+
   /** An amount in the metric unit of the question, whatever the workbook's units are. */
   record Metric(String amount) {}
 
@@ -164,12 +166,12 @@ final class TestScopes {
 
   /** Everything every rule measures for this scope. */
   List<Line> measured() {
-    return Takeoff.measure(scope(), Facts.supplied());
+    return Takeoff.measure(scope(), FACTS);
   }
 
   /** What the given rules measure, in that order. */
   List<Line> measured(List<TakeoffRule> rules) {
-    return Takeoff.measure(scope(), Facts.supplied(), rules);
+    return Takeoff.measure(scope(), FACTS, rules);
   }
 
   /** The line of that id. */
