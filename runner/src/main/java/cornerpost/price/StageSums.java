@@ -84,8 +84,9 @@ final class StageSums {
 
     /** The sum of some lines at book prices: the total less what is quoted or the owner's own. */
     private Figure atBookPrices(Figure total, String what, List<CostLine> of) {
+      // Taken off even where nothing is firm yet: a quote entered later then counts at once.
       var firm = of.stream().filter(l -> l.basis() != CostLine.Basis.PRICE_BOOK).toList();
-      return firm.isEmpty() ? total : total.minus(total(what, "quoted or own", firm));
+      return total.minus(total(what, "quoted or own", firm));
     }
 
     private List<CostLine> taxed() {

@@ -1,0 +1,80 @@
+package cornerpost.workbook;
+
+import java.util.HashMap;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * Where the columns of the owner's sheet Quotes stand, found by their names, so that the Cost plan
+ * can look up a quote that is typed later.
+ */
+record QuoteColumns(String line, String use, String quoteFor, String amount) {
+  private static final String SHEET = "Quotes";
+  private static final int LAST_HEADER_ROW = 30;
+
+  static Optional<QuoteColumns> find(XSSFWorkbook workbook) {
+    var sheet = workbook.getSheet(SHEET);
+    if (sheet == null) return Optional.empty();
+    for (int r = 0; r <= Math.min(LAST_HEADER_ROW, sheet.getLastRowNum()); r++) {
+      var row = sheet.getRow(r);
+      if (row == null) continue;
+      var names = new HashMap<String, String>();
+      for (var cell : row) {
+        if (cell.getCellType() == CellType.STRING) {
+          names.putIfAbsent(
+              cell.getStringCellValue().strip(), SheetPage.letter(cell.getColumnIndex()));
+        }
+      }
+      if (names.containsKey("Line") && names.containsKey("Amount")) {
+        return Optional.of(
+            new QuoteColumns(
+                names.get("Line"),
+                names.getOrDefault("Use it", ""),
+                names.getOrDefault("Price for", ""),
+                names.get("Amount")));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The price of each unit that is quoted for a line, or an empty text. */
+  String each(String idCell, String id) {
+    return quoteFor.isEmpty() ? "\"\"" : lookup(criteria(idCell, id, ",\"each unit\""));
+  }
+
+  /** The price of the whole line that is quoted, or an empty text; what is not each is whole. */
+  String whole(String idCell, String id) {
+    return lookup(criteria(idCell, id, ",\"<>each unit\""));
+  }
+
+  private String lookup(String criteria) {
+    return "IF(COUNTIFS("
+        + criteria
+        + ","
+        + column(amount)
+        + ",\">=0\")=0,\"\",SUMIFS("
+        + column(amount)
+        + ","
+        + criteria
+        + "))";
+  }
+
+  private String criteria(String idCell, String id, String forWhat) {
+    return column(line)
+        + ","
+        + key(idCell, id)
+        + (use.isEmpty() ? "" : "," + column(use) + ",\"<>no\"")
+        + (quoteFor.isEmpty() ? "" : "," + column(quoteFor) + forWhat);
+  }
+
+  /** An id with a wildcard in it is written out, its wildcards marked as plain characters. */
+  private static String key(String idCell, String id) {
+    if (!id.matches(".*[*?~].*")) return idCell;
+    return Addresses.quoted(id.replaceAll("([*?~])", "~$1"));
+  }
+
+  private static String column(String letter) {
+    return SHEET + "!$" + letter + ":$" + letter;
+  }
+}

@@ -1,0 +1,57 @@
+package cornerpost.workbook;
+
+import cornerpost.measure.Money;
+import cornerpost.plan.Plan;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** What the sheets of one result workbook share while they are written. */
+final class ResultRun {
+  final Plan plan;
+  final XSSFWorkbook workbook;
+  final SheetStyles styles;
+  final Addresses addresses;
+  final Optional<QuoteColumns> quotes;
+  final Map<ResultSheet, SheetPage> pages = new EnumMap<>(ResultSheet.class);
+
+  /** The text of each chart part, by its name in the package. */
+  final Map<String, String> chartParts = new TreeMap<>();
+
+  ResultRun(Plan plan, XSSFWorkbook workbook) {
+    this.plan = plan;
+    this.workbook = workbook;
+    this.styles = new SheetStyles(workbook);
+    this.addresses = new Addresses(plan);
+    this.quotes = QuoteColumns.find(workbook);
+  }
+
+  SheetPage page(ResultSheet sheet) {
+    return pages.get(sheet);
+  }
+
+  String currency() {
+    return plan.estimate().currency().getCurrencyCode();
+  }
+
+  int minorDigits() {
+    return Money.minorDigits(plan.estimate().currency());
+  }
+
+  /** Money on a line. */
+  String moneyFormat() {
+    return minorDigits() == 0 ? "#,##0" : "#,##0." + "0".repeat(minorDigits());
+  }
+
+  /** Money on a summary, with the currency beside it. */
+  String moneySummaryFormat() {
+    return "\"" + currency() + "\" #,##0";
+  }
+
+  /** The formula of an amount brought to the minor unit, guard digits first. */
+  String rounded(String formula) {
+    return "ROUND(ROUND(" + formula + "," + Money.GUARD_DECIMALS + ")," + minorDigits() + ")";
+  }
+}

@@ -1,0 +1,80 @@
+package cornerpost.workbook;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The sheets a run writes, in reading order, with the line that stands on top of each. */
+enum ResultSheet {
+  SUMMARY("Summary", "The plan at a glance: what is built, what it costs, when it is done."),
+  QUANTITIES(
+      "Quantities",
+      "What is measured, net as it stands in the finished work. The quantities are live formulas:"
+          + " they follow your choices."),
+  COST_PLAN(
+      "Cost plan",
+      "The bill, line by line, waste and whole packs included. Live: it follows your choices, sheet"
+          + " Prices used and sheet Quotes."),
+  BUYING_LIST("Buying list", "What to buy, by kind of supplier, with the day to order it by."),
+  SCHEDULE(
+      "Schedule",
+      "The work in order, days shown as first and last working day. Durations and floats count"
+          + " working days of the task's own calendar. Dates need a new run."),
+  BAR_CHART("Bar chart", "The schedule by weeks. Dates need a new run."),
+  INSPECTIONS(
+      "Inspections",
+      "Hold points: work behind them waits until they are passed. Local rules decide which are"
+          + " asked for."),
+  CREW_LOAD("Crew load", "Days of work of each crew, week by week. Dates need a new run."),
+  CASH_FLOW("Cash flow", "What is paid out, drawn and owed, month by month. Needs a new run."),
+  DRAWS("Draws", "What the lender pays in, and what each payment waits for. Needs a new run."),
+  COST_TO_COMPLETE(
+      "Cost to complete",
+      "What each stage still costs, and whether the money left covers it. The budget is live."),
+  DELAY_EFFECTS("Delay effects", "What each delay does to move-in and to the money."),
+  RISK("Risk", "How sure cost and finish are: many trials of the whole plan."),
+  CHECKS(
+      "Checks",
+      "Advice on what was chosen, never a claim that it complies. Local codes and licensed"
+          + " professionals decide."),
+  PRICES_USED(
+      "Prices used",
+      "Every price, rate and hour this plan rests on. Change a price in the shaded column to try it:"
+          + " the plan follows at once; a new run takes the price book's again."),
+  FACTS_USED(
+      "Facts used",
+      "Every published fact and worked-out number the plan rests on, and below them the choices as"
+          + " they stood at this run.");
+
+  /** By this the line on top tells our sheet from one of the owner's with the same name. */
+  static final String MARK = "Each run writes this sheet again";
+
+  private final String title;
+  private final String purpose;
+
+  ResultSheet(String title, String purpose) {
+    this.title = title;
+    this.purpose = purpose;
+  }
+
+  /** What it is for, in a sentence. */
+  String purpose() {
+    return purpose;
+  }
+
+  String title() {
+    return title;
+  }
+
+  /** What the sheet is for and what not to touch. */
+  String topLine() {
+    var rest =
+        this == PRICES_USED
+            ? ": enter nothing but prices, and to keep a price enter it on sheet Quotes."
+            : ": enter nothing here.";
+    return purpose + " " + MARK + rest;
+  }
+
+  static Optional<ResultSheet> find(String title) {
+    return Arrays.stream(values()).filter(s -> s.title.equalsIgnoreCase(title)).findFirst();
+  }
+}

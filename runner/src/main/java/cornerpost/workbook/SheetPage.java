@@ -1,0 +1,186 @@
+package cornerpost.workbook;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRichTextString;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
+
+/** Writes the cells of one result sheet. Rows are those people see, columns count from nothing. */
+final class SheetPage {
+  /** A spreadsheet's limit for the text of a cell. */
+  static final int LONGEST_TEXT = 32_767;
+
+  private static final String CUT = " ... (cut here: the cell holds no more)";
+  private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+  private static final LocalDate DAY_ZERO_1904 = LocalDate.of(1904, 1, 1);
+
+  private final XSSFSheet sheet;
+  private final SheetStyles styles;
+  private final SheetStyle plain;
+
+  SheetPage(XSSFSheet sheet, SheetStyles styles) {
+    this.sheet = sheet;
+    this.styles = styles;
+    this.plain = styles.plain();
+  }
+
+  XSSFSheet sheet() {
+    return sheet;
+  }
+
+  // ---- looks --------------------------------------------------------------------------------
+
+  SheetStyle plain() {
+    return plain;
+  }
+
+  SheetStyle wrapped() {
+    return plain.wrapping();
+  }
+
+  SheetStyle number(String format) {
+    return plain.formatted(format).aligned(HorizontalAlignment.RIGHT);
+  }
+
+  SheetStyle dateLook() {
+    return number("ddd d mmm yyyy");
+  }
+
+  SheetStyle heading() {
+    return plain
+        .strong()
+        .wrapping()
+        .level(VerticalAlignment.BOTTOM)
+        .ruledBottom(BorderStyle.MEDIUM, SheetStyle.INK);
+  }
+
+  // ---- cells --------------------------------------------------------------------------------
+
+  XSSFCell cell(int row, int column, SheetStyle look) {
+    var r = sheet.getRow(row - 1);
+    if (r == null) r = sheet.createRow(row - 1);
+    var c = r.getCell(column);
+    if (c == null) c = r.createCell(column);
+    c.setCellStyle(styles.get(look));
+    return c;
+  }
+
+  /** Text stays text, whatever it begins with; it is kept in the cell itself. */
+  void text(int row, int column, String text, SheetStyle look) {
+    var c = cell(row, column, look);
+    if (text.isEmpty()) return;
+    c.getCTCell().setT(STCellType.INLINE_STR);
+    c.getCTCell().setIs(new XSSFRichTextString(fitting(text)).getCTRst());
+  }
+
+  void text(int row, int column, String text) {
+    text(row, column, text, plain);
+  }
+
+  void number(int row, int column, double value, SheetStyle look) {
+    cell(row, column, look).setCellValue(value);
+  }
+
+  void number(int row, int column, BigDecimal value, SheetStyle look) {
+    number(row, column, value.doubleValue(), look);
+  }
+
+  void date(int row, int column, LocalDate day, SheetStyle look) {
+    number(row, column, serial(day), look);
+  }
+
+  /** A live formula with the value it has now. */
+  void formula(int row, int column, String formula, BigDecimal value, SheetStyle look) {
+    formula(row, column, formula, value.doubleValue(), look);
+  }
+
+  void formula(int row, int column, String formula, double value, SheetStyle look) {
+    var c = cell(row, column, look);
+    c.setCellFormula(formula);
+    c.setCellValue(value);
+  }
+
+  void formula(int row, int column, String formula, String value, SheetStyle look) {
+    var c = cell(row, column, look);
+    c.setCellFormula(formula);
+    c.setCellValue(value);
+  }
+
+  /** A link to a place in the workbook, such as {@code 'Cost plan'!A12}. */
+  void link(int row, int column, String target) {
+    var c = cell(row, column, styles.lookOf(sheet.getRow(row - 1).getCell(column)).linked());
+    var link = sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    link.setAddress(target);
+    c.setHyperlink(link);
+  }
+
+  void link(int row, int column, ResultSheet sheet, int targetRow) {
+    link(row, column, Addresses.sheetName(sheet.title()) + "!A" + targetRow);
+  }
+
+  double serial(LocalDate day) {
+    boolean from1904 = sheet.getWorkbook().isDate1904();
+    return ChronoUnit.DAYS.between(from1904 ? DAY_ZERO_1904 : DAY_ZERO, day);
+  }
+
+  void width(int column, int characters) {
+    sheet.setColumnWidth(column, Math.min(255, characters) * 256 + 182);
+  }
+
+  void header(int row, String... names) {
+    for (int i = 0; i < names.length; i++) text(row, i, names[i], heading());
+  }
+
+  void widths(int... characters) {
+    for (int i = 0; i < characters.length; i++) width(i, characters[i]);
+  }
+
+  /** The column name of a number stands over the number. */
+  void headRight(int row, int... columns) {
+    for (int c : columns) cell(row, c, heading().aligned(HorizontalAlignment.RIGHT));
+  }
+
+  void merge(int row, int fromColumn, int toColumn) {
+    sheet.addMergedRegion(new CellRangeAddress(row - 1, row - 1, fromColumn, toColumn));
+  }
+
+  void height(int row, double points) {
+    cellRow(row).setHeightInPoints((float) points);
+  }
+
+  private org.apache.poi.xssf.usermodel.XSSFRow cellRow(int row) {
+    var r = sheet.getRow(row - 1);
+    return r == null ? sheet.createRow(row - 1) : r;
+  }
+
+  static String letter(int column) {
+    return org.apache.poi.ss.util.CellReference.convertNumToColString(column);
+  }
+
+  /** Cut to what a cell holds, never between the halves of a character; no control characters. */
+  static String fitting(String text) {
+    var clean = new StringBuilder(text.length());
+    text.codePoints()
+        .forEach(
+            p -> {
+              boolean kept = p >= ' ' && p != 0xFFFE && p != 0xFFFF && !isLoneHalf(p);
+              clean.appendCodePoint(kept || p == '\n' || p == '\t' ? p : ' ');
+            });
+    if (clean.length() <= LONGEST_TEXT) return clean.toString();
+    int end = LONGEST_TEXT - CUT.length();
+    if (Character.isHighSurrogate(clean.charAt(end - 1))) end--;
+    return clean.substring(0, end) + CUT;
+  }
+
+  private static boolean isLoneHalf(int codePoint) {
+    return codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
+  }
+}
