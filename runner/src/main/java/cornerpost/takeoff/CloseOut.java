@@ -44,15 +44,6 @@ final class CloseOut implements TakeoffRule {
             "inside floor",
             Buy.of("cleaning-materials", BuildTask.FINAL_CLEAN),
             Labour.of("final-clean", BuildTask.FINAL_CLEAN)));
-    lines.add(
-        Line.of(
-            "close-out/photographs",
-            Stage.SERVICES,
-            "Open walls photographed with a tape before they are closed",
-            Figure.count(job.scope().boxes().size()),
-            Unit.EACH,
-            "each box",
-            Labour.of("photograph-walls", BuildTask.PHOTOGRAPH)));
     var permit = job.scope().project().option(ProjectQuestions.PERMIT, PermitClass.class);
     if (permit != PermitClass.NONE) {
       lines.add(

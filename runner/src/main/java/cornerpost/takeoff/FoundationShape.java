@@ -106,7 +106,7 @@ final class FoundationShape {
         job.area(),
         because,
         Buy.of("formwork", job.fact("waste.timber"), BuildTask.FORMWORK),
-        Labour.of("formwork", BuildTask.FORMWORK),
+        Labour.of("make-formwork", BuildTask.FORMWORK),
         Labour.of("strip-formwork", BuildTask.STRIP_FORMS));
   }
 

@@ -44,7 +44,7 @@ final class SiteSetUp implements TakeoffRule {
             "site/temporary-power",
             "Temporary power and water: board, protected outlets, standpipe",
             Buy.of("temporary-power", TEMPORARY_POWER),
-            Labour.of("temporary-power", TEMPORARY_POWER)));
+            Labour.of("set-up-temporary-power", TEMPORARY_POWER)));
   }
 
   private static Line one(String id, String what, Resource... resources) {
