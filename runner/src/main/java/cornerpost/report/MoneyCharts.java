@@ -123,7 +123,7 @@ final class MoneyCharts {
         "How likely the work is done by a day",
         plan.risk().finish(),
         Words.minutes(RiskWords.plannedFinish(plan)),
-        v -> Words.shortDay(Words.moment(v).toLocalDate()));
+        v -> Words.dayOnly(Words.lastDay(Words.moment(v))));
   }
 
   private String spread(

@@ -105,7 +105,10 @@ record Placed(
   /** A rectangle in the box's own u and v. */
   record Patch(double u, double v, double du, double dv) {}
 
-  /** Where an opening is in the plan; one in the roof lies in the middle of the width. */
+  /**
+   * Where an opening is in the plan. In a roof its width runs along the box, and sill height and
+   * height across it from the left.
+   */
   Patch patch(Opening o) {
     double w = mm(o.width());
     double at = mm(o.offset());
@@ -114,7 +117,7 @@ record Placed(
       case RIGHT -> new Patch(at, width - sideWall(), w, sideWall());
       case DOOR_END -> new Patch(0, at, endWall(), w);
       case BLIND_END -> new Patch(length - endWall(), width - at - w, endWall(), w);
-      case ROOF -> new Patch(at, (width - mm(o.height())) / 2, w, mm(o.height()));
+      case ROOF -> new Patch(at, mm(o.sill()), w, mm(o.height()));
     };
   }
 

@@ -101,10 +101,11 @@ final class Svg {
     return d.signum() == 0 ? "0" : d.toPlainString();
   }
 
-  /** For text and attribute values; characters that XML 1.0 does not allow are left out. */
+  /** For text and attribute values. */
   static String escaped(String text) {
     var safe = new StringBuilder();
-    text.codePoints()
+    allowed(text)
+        .codePoints()
         .forEach(
             c -> {
               switch (c) {
@@ -113,18 +114,26 @@ final class Svg {
                 case '>' -> safe.append("&gt;");
                 case '"' -> safe.append("&quot;");
                 case '\'' -> safe.append("&#39;");
-                default -> {
-                  boolean allowed =
-                      c == '\t'
-                          || c == '\n'
-                          || c == '\r'
-                          || c >= 0x20 && c <= 0xD7FF
-                          || c >= 0xE000 && c <= 0xFFFD
-                          || c >= 0x10000;
-                  if (allowed) safe.appendCodePoint(c);
-                }
+                default -> safe.appendCodePoint(c);
               }
             });
     return safe.toString();
+  }
+
+  /**
+   * Without the characters that XML 1.0, section 2.2, does not allow: control characters mostly.
+   */
+  static String allowed(String text) {
+    return text.codePoints()
+        .filter(
+            c ->
+                c == '\t'
+                    || c == '\n'
+                    || c == '\r'
+                    || c >= 0x20 && c <= 0xD7FF
+                    || c >= 0xE000 && c <= 0xFFFD
+                    || c >= 0x10000)
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
   }
 }

@@ -17,8 +17,8 @@ import java.util.Locale;
 final class Words {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
-  private static final DateTimeFormatter SHORT_DAY =
-      DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY_ONLY =
+      DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter ISO =
@@ -32,8 +32,9 @@ final class Words {
     return DAY.format(date);
   }
 
-  static String shortDay(LocalDate date) {
-    return SHORT_DAY.format(date);
+  /** {@code 12 Apr 2027}. */
+  static String dayOnly(LocalDate date) {
+    return DAY_ONLY.format(date);
   }
 
   static String month(YearMonth month) {
