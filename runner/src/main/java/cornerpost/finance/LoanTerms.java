@@ -42,7 +42,9 @@ public record LoanTerms(
         loan.has(LoanQuestions.DRAWS)
             ? loan.option(LoanQuestions.DRAWS, DrawBasis.class)
             : DrawBasis.STAGE,
-        new Retainage(amount(loan, LoanQuestions.RETAINAGE), false),
+        new Retainage(
+            amount(loan, LoanQuestions.RETAINAGE),
+            loan.has(LoanQuestions.RETAINAGE_HALVED) && loan.yes(LoanQuestions.RETAINAGE_HALVED)),
         loan.findFigure(LoanQuestions.VALUE).map(LoanTerms::plain),
         loan.findDate(LoanQuestions.MATURITY));
   }

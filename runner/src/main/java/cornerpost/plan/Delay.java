@@ -55,8 +55,8 @@ record Delay(String task, String name, int days, String cause, String borneBy) {
     return new Delay(task.id(), task.name(), days, cause, borneBy);
   }
 
-  /** By id, else by name, in any case. */
-  private static List<WorkTask> find(String event, WorkPlan work) {
+  /** The tasks of that id, else of that name, in any case. */
+  static List<WorkTask> find(String event, WorkPlan work) {
     var wanted = event.strip().toLowerCase(Locale.ROOT);
     var byId =
         work.tasks().stream().filter(t -> t.id().toLowerCase(Locale.ROOT).equals(wanted)).toList();

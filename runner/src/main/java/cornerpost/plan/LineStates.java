@@ -7,9 +7,11 @@ import cornerpost.measure.Unit;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.schedule.Network;
+import cornerpost.scope.ProgressEntry;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.scope.Stage;
+import cornerpost.work.WorkPlan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -17,6 +19,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -41,13 +45,20 @@ final class LineStates {
   private final Estimate estimate;
   private final Programme programme;
   private final Network network;
+  private final Map<String, ProgressEntry> progress;
   private final LocalDate status;
   private final int decimals;
   private final Set<String> onSite = new HashSet<>();
 
   private LineStates(
-      Scope scope, Estimate estimate, Programme programme, Network network, LocalDate status) {
+      Scope scope,
+      WorkPlan work,
+      Estimate estimate,
+      Programme programme,
+      Network network,
+      LocalDate status) {
     this.scope = scope;
+    progress = ProgressMap.entries(scope, work);
     this.estimate = estimate;
     this.programme = programme;
     this.network = network;
@@ -60,8 +71,13 @@ final class LineStates {
   }
 
   static List<LineState> of(
-      Scope scope, Estimate estimate, Programme programme, Network network, LocalDate status) {
-    return new LineStates(scope, estimate, programme, network, status).states();
+      Scope scope,
+      WorkPlan work,
+      Estimate estimate,
+      Programme programme,
+      Network network,
+      LocalDate status) {
+    return new LineStates(scope, work, estimate, programme, network, status).states();
   }
 
   private List<LineState> states() {
@@ -138,17 +154,12 @@ final class LineStates {
   /** Of a task that has begun. */
   private BigDecimal complete(DatedTask t) {
     if (!t.started() || t.task().minutes() == 0) return BigDecimal.ZERO;
-    var noted =
-        scope.progress().stream()
-            .filter(p -> p.task().equals(t.id()))
-            .findFirst()
-            .flatMap(p -> p.complete());
+    var noted = Optional.ofNullable(progress.get(t.id())).flatMap(ProgressEntry::complete);
     if (noted.isPresent()) return noted.get();
-    var progress = network.get(t.id()).progress();
+    var real = network.get(t.id()).progress();
     long left =
-        progress
-            .remainingMinutes()
-            .orElseGet(() -> t.task().minutes() - worked(t, progress.start().orElseThrow()));
+        real.remainingMinutes()
+            .orElseGet(() -> t.task().minutes() - worked(t, real.start().orElseThrow()));
     var share =
         BigDecimal.ONE.subtract(
             BigDecimal.valueOf(left)

@@ -12,6 +12,7 @@ import cornerpost.price.Estimate;
 import cornerpost.price.PriceBook;
 import cornerpost.schedule.Network;
 import cornerpost.scope.Scope;
+import cornerpost.work.WorkPlan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -32,6 +33,7 @@ final class MoneyPlan {
       Scope scope,
       Optional<PriceBook> book,
       Estimate estimate,
+      WorkPlan work,
       Programme programme,
       Network network,
       List<OrderRow> orders,
@@ -50,7 +52,8 @@ final class MoneyPlan {
     var events = DrawEvents.of(programme, terms.draws(), completion);
     cash = CashFlow.of(terms, payments, allowance, events, completion, decimals);
     stages =
-        CostToComplete.stages(LineStates.of(scope, estimate, programme, network, status), decimals);
+        CostToComplete.stages(
+            LineStates.of(scope, work, estimate, programme, network, status), decimals);
     var paid = cash.interestUpTo(status);
     balance =
         CostToComplete.balance(

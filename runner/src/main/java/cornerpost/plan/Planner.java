@@ -105,7 +105,8 @@ public final class Planner {
     var words = new WaitWords(sequence, said(delays), status);
     var programme = ProgrammeMaker.of(scope, work, sequence, words, slip(planning, sequence));
     var orders = Orders.of(scope, book, lines, estimate, programme, status);
-    var money = new MoneyPlan(scope, book, estimate, programme, sequence.network(), orders, status);
+    var money =
+        new MoneyPlan(scope, book, estimate, work, programme, sequence.network(), orders, status);
     var effects = new DelayEffects(planning, plain, sequence, delays, money).all();
     var risk = RiskInput.simulate(scope, book, estimate, work, sequence, options);
     var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, status));

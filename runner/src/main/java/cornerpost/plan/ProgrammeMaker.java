@@ -4,6 +4,7 @@ import cornerpost.schedule.Network;
 import cornerpost.schedule.PathBetween;
 import cornerpost.schedule.Timetable;
 import cornerpost.schedule.Timing;
+import cornerpost.scope.ProgressEntry;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.takeoff.BuildTask;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -29,6 +31,7 @@ final class ProgrammeMaker {
   private final WaitWords words;
   private final Network network;
   private final Timetable alone;
+  private final Map<String, ProgressEntry> noted;
 
   private ProgrammeMaker(Scope scope, WorkPlan work, Sequence sequence, WaitWords words) {
     this.scope = scope;
@@ -37,6 +40,7 @@ final class ProgrammeMaker {
     this.words = words;
     network = sequence.network();
     alone = sequence.alone();
+    noted = ProgressMap.entries(scope, work);
   }
 
   /**
@@ -123,14 +127,11 @@ final class ProgrammeMaker {
 
   /** The day the owner noted as the start, or as the finish. */
   private Optional<LocalDate> entered(String id, boolean start) {
-    return scope.progress().stream()
-        .filter(p -> p.task().equals(id))
-        .findFirst()
+    return Optional.ofNullable(noted.get(id))
         .flatMap(
             p -> {
-              var noted = start ? p.actualStart() : p.actualFinish();
               boolean moment = network.get(id).isMilestone();
-              return moment && p.actualFinish().isPresent() ? p.actualFinish() : noted;
+              return moment || !start ? p.actualFinish() : p.actualStart();
             });
   }
 

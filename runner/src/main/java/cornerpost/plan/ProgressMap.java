@@ -43,20 +43,30 @@ final class ProgressMap {
     this.problems = problems;
   }
 
+  /** The entries by id of their task; the first of two for one task. */
+  static Map<String, ProgressEntry> entries(Scope scope, WorkPlan work) {
+    var found = new HashMap<String, ProgressEntry>();
+    for (var e : scope.progress()) {
+      var tasks = Delay.find(e.task(), work);
+      if (tasks.size() == 1) found.putIfAbsent(tasks.get(0).id(), e);
+    }
+    return found;
+  }
+
   Map<String, Progress> read() {
     var found = new HashMap<String, Progress>();
     for (var e : scope.progress()) {
-      var task = work.task(e.task());
-      if (task.isEmpty()) {
+      var tasks = Delay.find(e.task(), work);
+      if (tasks.size() != 1) {
         problems.remark(
             OwnerSheet.PROGRESS,
             e.cell(),
-            "no task has the id '" + e.task() + "' in this plan",
+            "no single task of this plan has the id '" + e.task() + "'",
             "the entry is kept and changes nothing");
-      } else if (found.containsKey(e.task())) {
+      } else if (found.containsKey(tasks.get(0).id())) {
         fault(e, "a second entry for task '" + e.task() + "'", "expected one row for each task");
       } else {
-        found.put(e.task(), progress(e, task.get()));
+        found.put(tasks.get(0).id(), progress(e, tasks.get(0)));
       }
     }
     return found;
@@ -68,15 +78,13 @@ final class ProgressMap {
 
   private Progress progress(ProgressEntry e, WorkTask t) {
     var calendar = calendars.get(t.calendar());
-    if (calendar == null || !sound(e)) return Progress.NONE;
+    if (calendar == null || !sound(e, t.minutes())) return Progress.NONE;
     if (e.actualFinish().isPresent()) {
       var finish = notAfterStatus(end(e.actualFinish().get(), t, calendar));
       var start =
           t.minutes() == 0
               ? finish
-              : e.actualStart()
-                  .map(d -> notAfterStatus(begin(d, t, calendar)))
-                  .orElseGet(() -> reckonedStart(e, t, calendar, finish));
+              : e.actualStart().map(d -> notAfterStatus(begin(d, t, calendar))).orElse(finish);
       return Progress.finished(start.isAfter(finish) ? finish : start, finish);
     }
     if (e.actualStart().isEmpty()) return Progress.NONE;
@@ -98,7 +106,7 @@ final class ProgressMap {
         : Progress.started(start);
   }
 
-  private boolean sound(ProgressEntry e) {
+  private boolean sound(ProgressEntry e, long minutes) {
     boolean sound = true;
     if (e.actualStart().isPresent() && e.actualStart().get().isAfter(status)) {
       fault(
@@ -123,6 +131,13 @@ final class ProgressMap {
           "expected a finish on or after " + e.actualStart().get());
       sound = false;
     }
+    if (e.actualFinish().isPresent() && e.actualStart().isEmpty() && minutes > 0) {
+      fault(
+          e,
+          "task '" + e.task() + "' is finished but not started",
+          "expected the day on which it started");
+      sound = false;
+    }
     boolean begun =
         e.remaining().isPresent() || e.complete().filter(c -> c.signum() > 0).isPresent();
     if (begun && e.actualStart().isEmpty() && e.actualFinish().isEmpty()) {
@@ -133,17 +148,6 @@ final class ProgressMap {
       sound = false;
     }
     return sound;
-  }
-
-  /** The start of a finished task for which only the finish is noted: as long as it was planned. */
-  private LocalDateTime reckonedStart(
-      ProgressEntry e, WorkTask t, WorkCalendar calendar, LocalDateTime finish) {
-    problems.remark(
-        OwnerSheet.PROGRESS,
-        e.cell(),
-        "task '" + e.task() + "' has a finish but no start",
-        "the start is reckoned back by its planned duration");
-    return t.elapsed() ? finish.minusMinutes(t.minutes()) : calendar.plus(finish, -t.minutes());
   }
 
   private LocalDateTime notAfterStatus(LocalDateTime moment) {

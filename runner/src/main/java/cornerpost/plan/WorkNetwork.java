@@ -258,11 +258,8 @@ final class WorkNetwork {
   }
 
   private String progressCell(String id) {
-    return scope.progress().stream()
-        .filter(p -> p.task().equals(id))
-        .map(p -> p.cell())
-        .findFirst()
-        .orElse("");
+    var entry = ProgressMap.entries(scope, work).get(id);
+    return entry == null ? "" : entry.cell();
   }
 
   /** Names the tasks of a loop in order, with the cells of those of its links that are entered. */

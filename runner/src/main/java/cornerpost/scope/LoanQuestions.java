@@ -16,6 +16,10 @@ public final class LoanQuestions {
       Question.oneOf(LOAN, "Draws by", DrawBasis.class).standard(DrawBasis.STAGE);
   public static final Question RETAINAGE =
       Question.share(LOAN, "Retainage").standard("0.1").upTo("0.5");
+  public static final Question RETAINAGE_HALVED =
+      Question.yesNo(LOAN, "Retainage halved half way")
+          .standard("no")
+          .help("Half of what is held back is paid once half the loan is earned.");
   public static final Question AVERAGE_DRAWN =
       Question.share(LOAN, "Average share drawn")
           .standard("0.5")
@@ -25,7 +29,17 @@ public final class LoanQuestions {
   public static final Question MATURITY = Question.date(LOAN, "Maturity").optional();
 
   public static final List<Question> ALL =
-      List.of(AMOUNT, CASH, RATE, DAY_COUNT, DRAWS, RETAINAGE, AVERAGE_DRAWN, VALUE, MATURITY);
+      List.of(
+          AMOUNT,
+          CASH,
+          RATE,
+          DAY_COUNT,
+          DRAWS,
+          RETAINAGE,
+          RETAINAGE_HALVED,
+          AVERAGE_DRAWN,
+          VALUE,
+          MATURITY);
 
   private LoanQuestions() {}
 }
