@@ -13,8 +13,10 @@ import java.util.Locale;
  *
  * @param task id of the task
  * @param days calendar days, 0 or more
+ * @param sheet where it is entered, or the option; {@code cell} the cell there
  */
-record Delay(String task, String name, int days, String cause, String borneBy) {
+record Delay(
+    String task, String name, int days, String cause, String borneBy, String sheet, String cell) {
   /** What the plan says of a task that starts where this delay put it. */
   String words() {
     return "delayed by "
@@ -35,7 +37,9 @@ record Delay(String task, String name, int days, String cause, String borneBy) {
       } else if (d.days() < 0) {
         problems.fault(OwnerSheet.DELAYS, d.cell(), d.days() + " days", "expected 0 or more");
       } else {
-        delays.add(of(tasks.get(0), d.days(), d.cause(), d.borneBy()));
+        var t = tasks.get(0);
+        var sheet = OwnerSheet.DELAYS.title();
+        delays.add(new Delay(t.id(), t.name(), d.days(), d.cause(), d.borneBy(), sheet, d.cell()));
       }
     }
     for (var d : options.delays()) {
@@ -45,14 +49,11 @@ record Delay(String task, String name, int days, String cause, String borneBy) {
       } else if (d.days() < 0) {
         problems.fault("--delay " + d, d.days() + " days", "expected 0 or more");
       } else {
-        delays.add(of(tasks.get(0), d.days(), "", ""));
+        var t = tasks.get(0);
+        delays.add(new Delay(t.id(), t.name(), d.days(), "", "", "--delay " + d, ""));
       }
     }
     return delays;
-  }
-
-  private static Delay of(WorkTask task, int days, String cause, String borneBy) {
-    return new Delay(task.id(), task.name(), days, cause, borneBy);
   }
 
   /** The tasks of that id, else of that name, in any case. */

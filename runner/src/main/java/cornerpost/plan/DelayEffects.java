@@ -53,7 +53,8 @@ final class DelayEffects {
     var delivery = plan.network().find(ProgrammeMaker.DELIVERY);
     if (delivery.isPresent() && Delays.canMove(delivery.get())) {
       for (int days : WHAT_IF) {
-        var late = new Delay(delivery.get().id(), delivery.get().name(), days, "what if", "");
+        var late =
+            new Delay(delivery.get().id(), delivery.get().name(), days, "what if", "", "", "");
         effects.add(effect(late, plan, planning.with(List.of(late), plan)));
       }
     }

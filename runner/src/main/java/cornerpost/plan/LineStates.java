@@ -11,7 +11,6 @@ import cornerpost.scope.ProgressEntry;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.scope.Stage;
-import cornerpost.work.WorkPlan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -43,6 +42,7 @@ final class LineStates {
 
   private final Scope scope;
   private final Estimate estimate;
+  private final LineTasks tasks;
   private final Programme programme;
   private final Network network;
   private final Map<String, ProgressEntry> progress;
@@ -51,33 +51,24 @@ final class LineStates {
   private final Set<String> onSite = new HashSet<>();
 
   private LineStates(
-      Scope scope,
-      WorkPlan work,
-      Estimate estimate,
-      Programme programme,
-      Network network,
-      LocalDate status) {
+      Scope scope, LineTasks tasks, Estimate estimate, Network network, LocalDate status) {
     this.scope = scope;
-    progress = ProgressMap.entries(scope, work);
+    this.tasks = tasks;
+    progress = ProgressMap.entries(scope, tasks.work());
     this.estimate = estimate;
-    this.programme = programme;
+    programme = tasks.programme();
     this.network = network;
     this.status = status;
     decimals = Money.minorDigits(estimate.currency());
     for (var l : estimate.lines()) {
-      boolean begun = l.task().flatMap(programme::task).map(DatedTask::started).orElse(false);
+      boolean begun = tasks.using(l).stream().anyMatch(DatedTask::started);
       if (begun) l.item().ifPresent(onSite::add);
     }
   }
 
   static List<LineState> of(
-      Scope scope,
-      WorkPlan work,
-      Estimate estimate,
-      Programme programme,
-      Network network,
-      LocalDate status) {
-    return new LineStates(scope, work, estimate, programme, network, status).states();
+      Scope scope, LineTasks tasks, Estimate estimate, Network network, LocalDate status) {
+    return new LineStates(scope, tasks, estimate, network, status).states();
   }
 
   private List<LineState> states() {
@@ -140,7 +131,7 @@ final class LineStates {
       return BigDecimal.ONE;
     }
     if (l.kind() == CostLine.Kind.MATERIAL) return BigDecimal.ZERO;
-    var task = l.task().flatMap(programme::task);
+    var task = tasks.due(l);
     if (task.isEmpty()) return stageDone(l.stage()) ? BigDecimal.ONE : BigDecimal.ZERO;
     return task.get().done() ? BigDecimal.ONE : complete(task.get());
   }

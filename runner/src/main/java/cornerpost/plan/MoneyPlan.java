@@ -12,7 +12,6 @@ import cornerpost.price.Estimate;
 import cornerpost.price.PriceBook;
 import cornerpost.schedule.Network;
 import cornerpost.scope.Scope;
-import cornerpost.work.WorkPlan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -33,18 +32,18 @@ final class MoneyPlan {
       Scope scope,
       Optional<PriceBook> book,
       Estimate estimate,
-      WorkPlan work,
-      Programme programme,
+      LineTasks tasks,
       Network network,
       List<OrderRow> orders,
       LocalDate status) {
     this.scope = scope;
     this.book = book;
     this.estimate = estimate;
+    var programme = tasks.programme();
     decimals = Money.minorDigits(estimate.currency());
     terms = LoanTerms.of(scope.loan());
     var allowance = sum(CostLine.Kind.INTEREST);
-    var payments = Payments.of(estimate, programme, orders, terms.draws());
+    var payments = Payments.of(estimate, tasks, orders, terms.draws());
     var completion =
         payments.stream()
             .map(p -> p.due())
@@ -52,8 +51,7 @@ final class MoneyPlan {
     var events = DrawEvents.of(programme, terms.draws(), completion);
     cash = CashFlow.of(terms, payments, allowance, events, completion, decimals);
     stages =
-        CostToComplete.stages(
-            LineStates.of(scope, work, estimate, programme, network, status), decimals);
+        CostToComplete.stages(LineStates.of(scope, tasks, estimate, network, status), decimals);
     var paid = cash.interestUpTo(status);
     balance =
         CostToComplete.balance(

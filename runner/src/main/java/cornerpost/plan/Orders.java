@@ -10,6 +10,7 @@ import cornerpost.scope.OptionsQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.takeoff.Line;
 import cornerpost.takeoff.Resource;
+import cornerpost.work.WorkPlanner;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -18,7 +19,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -32,7 +32,7 @@ final class Orders {
   private final Scope scope;
   private final PriceBook book;
   private final Estimate estimate;
-  private final Programme programme;
+  private final LineTasks tasks;
   private final LocalDate status;
   private final Map<String, Line> lines = new HashMap<>();
 
@@ -41,12 +41,12 @@ final class Orders {
       PriceBook book,
       List<Line> lines,
       Estimate estimate,
-      Programme programme,
+      LineTasks tasks,
       LocalDate status) {
     this.scope = scope;
     this.book = book;
     this.estimate = estimate;
-    this.programme = programme;
+    this.tasks = tasks;
     this.status = status;
     lines.forEach(l -> this.lines.put(l.id(), l));
   }
@@ -57,10 +57,10 @@ final class Orders {
       Optional<PriceBook> book,
       List<Line> lines,
       Estimate estimate,
-      Programme programme,
+      LineTasks tasks,
       LocalDate status) {
     if (book.isEmpty()) return List.of();
-    return new Orders(scope, book.get(), lines, estimate, programme, status).rows();
+    return new Orders(scope, book.get(), lines, estimate, tasks, status).rows();
   }
 
   private List<OrderRow> rows() {
@@ -103,7 +103,7 @@ final class Orders {
       }
     }
     var first = first(of);
-    var neededOn = first.map(DatedTask::firstDay).orElse(programme.start());
+    var neededOn = first.map(DatedTask::firstDay).orElse(tasks.programme().start());
     var orderBy = neededOn.minusDays(item.leadDays()).minusDays(margin());
     boolean there = first.map(t -> t.started() || t.done()).orElse(false) || underWay(item);
     return Optional.of(
@@ -146,15 +146,14 @@ final class Orders {
 
   private Optional<DatedTask> first(List<CostLine> of) {
     return of.stream()
-        .flatMap(l -> l.task().stream())
-        .flatMap(id -> programme.task(id).stream())
+        .flatMap(l -> tasks.using(l).stream())
         .min(Comparator.comparing(DatedTask::start));
   }
 
   /** Whether the order of the supplier's group is noted as placed. */
   private boolean underWay(Item item) {
-    return programme
-        .task("order/" + item.group().name().toLowerCase(Locale.ROOT))
+    return tasks
+        .task(WorkPlanner.orderId(item.group()))
         .map(t -> t.started() || t.done())
         .orElse(false);
   }

@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,15 +32,17 @@ import java.util.Map;
  */
 final class Payments {
   private final Estimate estimate;
+  private final LineTasks tasks;
   private final Programme programme;
   private final DrawBasis basis;
   private final int decimals;
   private final Map<String, LocalDate> deliveries = new HashMap<>();
   private final List<Payment> all = new ArrayList<>();
 
-  private Payments(Estimate estimate, Programme programme, List<OrderRow> orders, DrawBasis basis) {
+  private Payments(Estimate estimate, LineTasks tasks, List<OrderRow> orders, DrawBasis basis) {
     this.estimate = estimate;
-    this.programme = programme;
+    this.tasks = tasks;
+    programme = tasks.programme();
     this.basis = basis;
     decimals = Money.minorDigits(estimate.currency());
     orders.forEach(o -> deliveries.put(o.item(), o.neededOn()));
@@ -49,8 +50,8 @@ final class Payments {
 
   /** Every line but the interest; together they are the total less that, to the cent. */
   static List<Payment> of(
-      Estimate estimate, Programme programme, List<OrderRow> orders, DrawBasis basis) {
-    var payments = new Payments(estimate, programme, orders, basis);
+      Estimate estimate, LineTasks tasks, List<OrderRow> orders, DrawBasis basis) {
+    var payments = new Payments(estimate, tasks, orders, basis);
     payments.run();
     return payments.all;
   }
@@ -80,11 +81,7 @@ final class Payments {
   }
 
   private void atOnce(CostLine l) {
-    var finished =
-        l.task()
-            .flatMap(programme::task)
-            .map(DatedTask::lastDay)
-            .orElseGet(() -> stageEnd(l.stage()));
+    var finished = tasks.due(l).map(DatedTask::lastDay).orElseGet(() -> tasks.end(l.stage()));
     var due =
         l.kind() == CostLine.Kind.MATERIAL
             ? l.item().map(deliveries::get).orElse(finished)
@@ -110,7 +107,7 @@ final class Payments {
   private void withTheOthers(CostLine l, List<Payment> base) {
     var positive = base.stream().filter(p -> p.amount().signum() > 0).toList();
     if (positive.isEmpty()) {
-      add(l, stageEnd(l.stage()), stageEnd(l.stage()), l.money());
+      add(l, tasks.end(l.stage()), tasks.end(l.stage()), l.money());
       return;
     }
     var parts = Shares.split(l.money(), positive.stream().map(Payment::amount).toList(), decimals);
@@ -126,17 +123,9 @@ final class Payments {
     if (amount.signum() == 0) return;
     var inPlace =
         basis == DrawBasis.STAGE && l.kind() != CostLine.Kind.TIME
-            ? later(finished, stageEnd(l.stage()))
+            ? later(finished, tasks.end(l.stage()))
             : finished;
     all.add(new Payment(l.id(), l.stage(), due, inPlace, amount));
-  }
-
-  private LocalDate stageEnd(Stage stage) {
-    return programme.tasks().stream()
-        .filter(t -> t.task().stage() == stage)
-        .map(DatedTask::lastDay)
-        .max(Comparator.naturalOrder())
-        .orElse(programme.moveIn());
   }
 
   private static LocalDate later(LocalDate a, LocalDate b) {

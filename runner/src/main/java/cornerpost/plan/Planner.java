@@ -7,16 +7,15 @@ import cornerpost.price.Estimate;
 import cornerpost.price.Estimator;
 import cornerpost.price.PriceBook;
 import cornerpost.schedule.Network;
-import cornerpost.scope.HolidayEntry;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.takeoff.Line;
 import cornerpost.takeoff.Takeoff;
 import cornerpost.work.WorkPlan;
+import cornerpost.work.WorkPlanner;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.Currency;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,15 +62,22 @@ public final class Planner {
     List<Line> lines = scope.generatesTasks() ? Takeoff.measure(scope, facts) : List.of();
     var priced = Estimator.estimate(scope, lines, book, facts);
     problems.addAll(priced.problems());
-    if (priced.estimate().isEmpty()) {
-      if (!scope.generatesTasks()) network(workPlan(), status); // its faults are worth telling, too
-      return Optional.empty();
-    }
-    var work = workPlan();
-    var network = network(work, status);
+    var estimate = priced.estimate().or(this::nothing);
+    if (estimate.isEmpty()) return Optional.empty();
+    var planned = WorkPlanner.plan(scope, estimate.get(), book, facts);
+    problems.addAll(planned.problems());
+    if (planned.plan().isEmpty()) return Optional.empty();
+    var work = planned.plan().get();
+    var network = WorkNetwork.of(work, scope, status, problems);
     var delays = Delay.of(scope, options, work, problems);
     if (network.isEmpty() || problems.stop()) return Optional.empty();
-    return Optional.of(plan(lines, priced.estimate().get(), work, network.get(), delays, status));
+    for (var d : delays) {
+      if (!Delays.canMove(network.get().get(d.task()))) {
+        problems.remark(
+            d.sheet(), d.cell(), d.name() + " has begun already", "the delay changes nothing");
+      }
+    }
+    return Optional.of(plan(lines, estimate.get(), work, network.get(), delays, status));
   }
 
   private LocalDate status() {
@@ -81,15 +87,11 @@ public final class Planner {
         .orElseGet(() -> scope.project().date(ProjectQuestions.START));
   }
 
-  private WorkPlan workPlan() {
-    var holidays = new LinkedHashMap<LocalDate, HolidayEntry>();
-    book.ifPresent(b -> b.holidays().forEach(h -> holidays.put(h.date(), h)));
-    scope.holidays().forEach(h -> holidays.put(h.date(), h));
-    return OwnWork.of(scope, new ArrayList<>(holidays.values()));
-  }
-
-  private Optional<Network> network(WorkPlan work, LocalDate status) {
-    return WorkNetwork.of(work, scope, status, problems);
+  /** Where only own tasks are planned their faults are worth telling though money has some. */
+  private Optional<Estimate> nothing() {
+    return scope.generatesTasks()
+        ? Optional.empty()
+        : Optional.of(new Estimate(Currency.getInstance("USD"), List.of(), List.of()));
   }
 
   private Plan plan(
@@ -104,9 +106,9 @@ public final class Planner {
     var sequence = planning.with(delays, plain);
     var words = new WaitWords(sequence, said(delays), status);
     var programme = ProgrammeMaker.of(scope, work, sequence, words, slip(planning, sequence));
-    var orders = Orders.of(scope, book, lines, estimate, programme, status);
-    var money =
-        new MoneyPlan(scope, book, estimate, work, programme, sequence.network(), orders, status);
+    var tasks = new LineTasks(work, programme);
+    var orders = Orders.of(scope, book, lines, estimate, tasks, status);
+    var money = new MoneyPlan(scope, book, estimate, tasks, sequence.network(), orders, status);
     var effects = new DelayEffects(planning, plain, sequence, delays, money).all();
     var risk = RiskInput.simulate(scope, book, estimate, work, sequence, options);
     var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, status));

@@ -22,6 +22,10 @@ final class Problems {
     all.add(Problem.remark(sheet.title(), inSheet(cell), found, expected));
   }
 
+  void remark(String sheet, String cell, String found, String expected) {
+    all.add(Problem.remark(sheet, inSheet(cell), found, expected));
+  }
+
   void addAll(List<Problem> others) {
     all.addAll(others);
   }

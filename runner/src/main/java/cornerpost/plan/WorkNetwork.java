@@ -184,6 +184,7 @@ final class WorkNetwork {
   /** A link may name a task by its id or by its name. */
   private boolean names(String entered, String id) {
     return entered.equals(id)
+        || id.equals(entered + ":own") // the owner's part of mixed work
         || work.task(id).filter(t -> t.name().equalsIgnoreCase(entered)).isPresent();
   }
 

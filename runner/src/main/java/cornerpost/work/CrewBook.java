@@ -13,10 +13,12 @@ import cornerpost.scope.SuppliedCalendars;
 import cornerpost.scope.Trade;
 import cornerpost.trace.Figure;
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Who works, how many of them, and when. A row of sheet Crews overrides the crew of its name. */
 final class CrewBook {
@@ -31,6 +33,7 @@ final class CrewBook {
   private final List<CalendarEntry> calendars;
   private final String project;
   private final Map<String, WorkPlan.CrewLimit> limits = new LinkedHashMap<>();
+  private final Set<String> open = new HashSet<>();
 
   CrewBook(Scope scope, Optional<PriceBook> book, Faults faults) {
     this.scope = scope;
@@ -51,6 +54,7 @@ final class CrewBook {
     for (var c : scope.crews()) {
       var name = c.calendar().map(n -> calendar(n, c.cell())).orElseGet(() -> calendarOf(c));
       limits.put(c.name(), new WorkPlan.CrewLimit(c.name(), c.available(), name));
+      if (c.calendar().isEmpty() && !c.name().equalsIgnoreCase(OWNER)) open.add(c.name());
     }
   }
 
@@ -76,8 +80,11 @@ final class CrewBook {
     return project;
   }
 
+  /** A crew entered without a calendar works whenever its tasks do; its calendar is then empty. */
   List<WorkPlan.CrewLimit> limits() {
-    return List.copyOf(limits.values());
+    return limits.values().stream()
+        .map(l -> open.contains(l.name()) ? new WorkPlan.CrewLimit(l.name(), l.available(), "") : l)
+        .toList();
   }
 
   Optional<WorkPlan.CrewLimit> find(String name) {

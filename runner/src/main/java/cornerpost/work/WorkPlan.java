@@ -20,7 +20,7 @@ public record WorkPlan(
     List<HolidayEntry> holidays,
     String defaultCalendar) {
 
-  /** How many of a crew there are, and when they work. */
+  /** How many of a crew there are, and when they work: empty for whenever their tasks do. */
   public record CrewLimit(String name, int available, String calendar) {}
 
   public WorkPlan {

@@ -4,6 +4,7 @@ import cornerpost.fact.Facts;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.price.PriceBook;
+import cornerpost.price.SupplierGroup;
 import cornerpost.scope.DurationUnit;
 import cornerpost.scope.HolidayEntry;
 import cornerpost.scope.LinkRelation;
@@ -60,6 +61,11 @@ public final class WorkPlanner {
    */
   public static Result plan(Scope scope, Estimate estimate, Optional<PriceBook> book, Facts facts) {
     return new WorkPlanner(scope, estimate, book, facts).plan();
+  }
+
+  /** Id of the task that orders and waits for the goods of a group of suppliers. */
+  public static String orderId(SupplierGroup group) {
+    return OrderTasks.id(group);
   }
 
   private Result plan() {
