@@ -81,7 +81,7 @@ final class Floors implements TakeoffRule {
             "area",
             Buy.of("tile-floor", job.fact("waste.tile"), FLOOR_TILES),
             Buy.of("tile-backer", job.fact("waste.sheet"), FLOOR_TILES),
-            Labour.of("tile-floor", FLOOR_TILES));
+            Labour.of("lay-floor-tiles", FLOOR_TILES));
         WetRooms.adhesive(job, out, "floor/dry-rooms/", area, FLOOR_TILES);
       }
     }

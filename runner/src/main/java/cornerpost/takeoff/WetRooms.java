@@ -47,7 +47,7 @@ final class WetRooms implements TakeoffRule {
             job.area(),
             "wall line less the door x tile height",
             Buy.of("tile-wall", job.fact("waste.tile"), WALL_TILES),
-            Labour.of("tile-walls", WALL_TILES));
+            Labour.of("lay-wall-tiles", WALL_TILES));
     var rounds = Inside.lengths(rooms.stream().map(in::wallLine).toList());
     var sealed =
         out.add(
@@ -81,7 +81,7 @@ final class WetRooms implements TakeoffRule {
           "bathroom floors",
           Buy.of("tile-floor", job.fact("waste.tile"), FLOOR_TILES),
           Buy.of("tile-backer", job.fact("waste.sheet"), FLOOR_TILES),
-          Labour.of("tile-floor", FLOOR_TILES));
+          Labour.of("lay-floor-tiles", FLOOR_TILES));
       tiles = walls.plus(floor);
     } else {
       out.add(
