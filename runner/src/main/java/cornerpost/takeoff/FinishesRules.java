@@ -2,10 +2,10 @@ package cornerpost.takeoff;
 
 import java.util.List;
 
-/** Floors, wet rooms, kitchen, doors, trim, light fittings, snags. */
+/** Floors, wet rooms, kitchen, doors, trim, light fittings. */
 final class FinishesRules {
   static final List<TakeoffRule> ALL =
-      List.of(new Floors(), new WetRooms(), new Kitchen(), new Trim(), Trim::snags);
+      List.of(new Floors(), new WetRooms(), new Kitchen(), new Trim());
 
   private FinishesRules() {}
 }

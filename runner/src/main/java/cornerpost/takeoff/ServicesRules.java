@@ -12,8 +12,7 @@ final class ServicesRules {
           Wiring::homeRuns,
           new Wiring(),
           new Plumbing(),
-          new Climate(),
-          Trenches::photographs);
+          new Climate());
 
   private ServicesRules() {}
 }

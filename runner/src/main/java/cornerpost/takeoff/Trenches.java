@@ -258,17 +258,4 @@ final class Trenches implements TakeoffRule {
             : new Resource[] {Labour.of("connect-waste", CONNECT_WASTE)});
     return out.lines();
   }
-
-  /** The open walls are photographed with a tape in the picture before they are covered. */
-  static List<Line> photographs(Job job) {
-    var out = new Tally(Stage.SERVICES);
-    out.add(
-        "services/house/photographs",
-        "Photograph the open walls",
-        Figure.count(job.scope().boxes().size()),
-        Unit.EACH,
-        "each box, every wall, with a tape in the picture",
-        Labour.of("photograph-walls", BuildTask.PHOTOGRAPH));
-    return out.lines();
-  }
 }

@@ -4,7 +4,6 @@ import static cornerpost.takeoff.BuildTask.BLINDS;
 import static cornerpost.takeoff.BuildTask.ELECTRICAL_SECOND;
 import static cornerpost.takeoff.BuildTask.INNER_DOORS;
 import static cornerpost.takeoff.BuildTask.SKIRTING;
-import static cornerpost.takeoff.BuildTask.SNAGS;
 import static cornerpost.takeoff.BuildTask.WARDROBE;
 
 import cornerpost.measure.Unit;
@@ -23,7 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/** Inner doors, skirting, wardrobe, blinds, light fittings, and the snag list. */
+/** Inner doors, skirting, wardrobe, blinds, and light fittings. */
 final class Trim implements TakeoffRule {
   private static final Set<OpeningKind> WITH_BLINDS =
       EnumSet.of(OpeningKind.WINDOW, OpeningKind.GLAZED_DOOR, OpeningKind.SLIDING_DOOR);
@@ -155,18 +154,5 @@ final class Trim implements TakeoffRule {
         Unit.EACH,
         "one for each window and glazed door",
         Labour.of("hang-blind", BLINDS));
-  }
-
-  /** The list of small faults, worked off before the end. */
-  static List<Line> snags(Job job) {
-    var out = new Tally(Stage.CLOSE_OUT);
-    out.add(
-        "close-out/house/snags",
-        "Snag list",
-        job.measured("inside/floor-area"),
-        job.area(),
-        "clear floor area",
-        Labour.of("snags", SNAGS));
-    return out.lines();
   }
 }
