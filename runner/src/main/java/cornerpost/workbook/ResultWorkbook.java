@@ -39,6 +39,7 @@ public final class ResultWorkbook {
         boolean fresh = workbook.getSheet(ResultSheet.SUMMARY.title()) == null;
         prepareSheets(run);
         fill(run);
+        for (var page : run.pages.values()) page.fitHeights();
         for (var s : ResultSheet.values()) SheetPrint.setUp(run, s);
         if (fresh) showFirst(workbook, ResultSheet.SUMMARY);
         date(workbook, plan);
@@ -115,6 +116,14 @@ public final class ResultWorkbook {
     SheetFactsUsed.write(run);
     SheetBuyingList.write(run);
     SheetSchedule.write(run);
+    SheetBarChart.write(run);
+    SheetInspections.write(run);
+    SheetCrewLoad.write(run);
+    SheetCashFlow.write(run);
+    SheetDraws.write(run);
+    SheetCostToComplete.write(run);
+    SheetDelayEffects.write(run);
+    SheetRisk.write(run);
     SheetChecks.write(run);
     SheetSummary.write(run);
   }

@@ -58,7 +58,7 @@ final class RunMark {
 
   private static String order(Answer answer) {
     var ref = new CellReference(answer.cell().substring(answer.cell().lastIndexOf('!') + 1));
-    return "%07d %05d".formatted(ref.getRow(), ref.getCol());
+    return String.format(java.util.Locale.ROOT, "%07d %05d", ref.getRow(), ref.getCol());
   }
 
   private static List<Answers> answers(Scope scope) {

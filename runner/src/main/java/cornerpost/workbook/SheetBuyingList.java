@@ -73,11 +73,11 @@ final class SheetBuyingList {
     page.text(row, 2, o.description(), plain.wrapping());
     page.number(row, 3, o.net(), right.formatted("#,##0.00").inInk(SheetStyle.QUIET));
     bought(run, page, row, o, right.formatted("#,##0.##").strong());
-    page.text(row, 5, o.unit().symbol(), plain);
+    page.text(row, 5, o.unit().symbol(), plain.indented());
     amount(run, page, row, o, money);
     page.number(row, 7, o.roundingCost(), money.inInk(SheetStyle.QUIET));
     page.date(row, 8, o.orderBy(), o.late() ? date.strong().inInk(SheetStyle.STOP) : date);
-    page.text(row, 9, o.late() ? "late" : "", plain.strong().inInk(SheetStyle.STOP));
+    page.text(row, 9, o.late() ? "late" : "", plain.strong().inInk(SheetStyle.STOP).indented());
     page.date(row, 10, o.neededOn(), date);
     page.number(row, 11, o.leadDays(), right.formatted("0"));
     var task = run.addresses.taskRow(o.firstTask());

@@ -7,6 +7,7 @@ import cornerpost.price.CostLine;
 import cornerpost.trace.Figure;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 
@@ -28,10 +29,10 @@ final class SheetCostPlan {
   }
 
   private void write() {
-    for (var c : CostPlanColumn.values()) {
-      page.text(Addresses.HEADER_ROW, c.ordinal(), c.header(), page.heading());
-      page.width(c.ordinal(), c.width());
-    }
+    page.header(
+        Addresses.HEADER_ROW,
+        Arrays.stream(CostPlanColumn.values()).map(CostPlanColumn::header).toArray(String[]::new));
+    for (var c : CostPlanColumn.values()) page.width(c.ordinal(), c.width());
     page.headRight(Addresses.HEADER_ROW, 3, 5, 6, 9, 10, 11, 17, 18, 19, 20);
     total();
     CostLine before = null;
@@ -85,7 +86,7 @@ final class SheetCostPlan {
             line.quantity().dimension().equals(Dimension.MONEY)
                 ? run.moneyFormat()
                 : SheetQuantities.format(line.quantity(), quantity)));
-    page.text(row, at(CostPlanColumn.UNIT), line.unit().symbol(), plain);
+    page.text(row, at(CostPlanColumn.UNIT), line.unit().symbol(), plain.indented());
     quotes(row, line, money);
     rates(row, line, right);
     page.text(row, at(CostPlanColumn.PARTY), line.party().label(), plain);
@@ -165,7 +166,11 @@ final class SheetCostPlan {
     if (!quotable(line) || run.quotes.isEmpty()) {
       page.formula(row, at(CostPlanColumn.RATE), unquoted, line.rate().in(unit), look);
       page.formula(row, at(CostPlanColumn.AMOUNT), product, line.money(), money);
-      page.text(row, at(CostPlanColumn.BASIS), basis, page.plain());
+      page.text(
+          row,
+          at(CostPlanColumn.BASIS),
+          basis,
+          right.aligned(HorizontalAlignment.GENERAL).indented());
       return;
     }
     var each = ref(CostPlanColumn.QUOTE_EACH, row);
@@ -205,7 +210,7 @@ final class SheetCostPlan {
             + Addresses.quoted(basis)
             + ")",
         line.basis().label(),
-        page.plain());
+        right.aligned(HorizontalAlignment.GENERAL).indented());
   }
 
   private static String unquotedBasis(CostLine line) {

@@ -54,7 +54,7 @@ final class SheetFactsUsed {
     page.text(row, 0, leaf.key(), page.wrapped());
     page.text(row, 1, leaf.name(), page.wrapped());
     page.number(row, 2, leaf.amount(), look);
-    page.text(row, 3, leaf.unit().symbol());
+    page.text(row, 3, leaf.unit().symbol(), page.plain().indented());
     page.text(row, 4, leaf.source(), page.wrapped());
     var certainty =
         run.plan.facts().find(leaf.key()).map(Fact::certainty).map(c -> ", " + c).orElse("");

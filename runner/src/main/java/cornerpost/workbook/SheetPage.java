@@ -3,6 +3,13 @@ package cornerpost.workbook;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
@@ -22,9 +29,17 @@ final class SheetPage {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
   private static final LocalDate DAY_ZERO_1904 = LocalDate.of(1904, 1, 1);
 
+  private static final double LINE_HEIGHT = 13.5; // points, of the 10 point text of the tables
+  private static final int MOST_LINES = 12;
+
   private final XSSFSheet sheet;
   private final SheetStyles styles;
   private final SheetStyle plain;
+  private final Map<Integer, List<Wrapped>> wrappedTexts = new TreeMap<>();
+  private final Map<Integer, Integer> mergedColumns = new HashMap<>();
+  private final Set<Integer> fixedHeights = new HashSet<>();
+
+  private record Wrapped(int column, String text) {}
 
   SheetPage(XSSFSheet sheet, SheetStyles styles) {
     this.sheet = sheet;
@@ -77,6 +92,9 @@ final class SheetPage {
   void text(int row, int column, String text, SheetStyle look) {
     var c = cell(row, column, look);
     if (text.isEmpty()) return;
+    if (look.wrapped()) {
+      wrappedTexts.computeIfAbsent(row, r -> new ArrayList<>()).add(new Wrapped(column, text));
+    }
     c.getCTCell().setT(STCellType.INLINE_STR);
     c.getCTCell().setIs(new XSSFRichTextString(fitting(text)).getCTRst());
   }
@@ -137,6 +155,7 @@ final class SheetPage {
 
   void header(int row, String... names) {
     for (int i = 0; i < names.length; i++) text(row, i, names[i], heading());
+    height(row, 2 * LINE_HEIGHT + 2);
   }
 
   void widths(int... characters) {
@@ -149,10 +168,54 @@ final class SheetPage {
   }
 
   void merge(int row, int fromColumn, int toColumn) {
+    mergedColumns.put(row * 1000 + fromColumn, toColumn);
     sheet.addMergedRegion(new CellRangeAddress(row - 1, row - 1, fromColumn, toColumn));
   }
 
+  /**
+   * Makes rows as high as their wrapped texts need. Programs differ in whether they do that
+   * themselves when they open a file.
+   */
+  void fitHeights() {
+    for (var e : wrappedTexts.entrySet()) {
+      if (fixedHeights.contains(e.getKey())) continue;
+      int lines = 1;
+      for (var w : e.getValue()) lines = Math.max(lines, lines(w.text, room(e.getKey(), w.column)));
+      if (lines > 1) {
+        cellRow(e.getKey())
+            .setHeightInPoints((float) (Math.min(lines, MOST_LINES) * LINE_HEIGHT + 2));
+      }
+    }
+  }
+
+  private int room(int row, int column) {
+    int last = mergedColumns.getOrDefault(row * 1000 + column, column);
+    int room = 0;
+    for (int c = column; c <= last; c++) room += sheet.getColumnWidth(c) / 256;
+    return Math.max(1, room - 1);
+  }
+
+  /** Lines of a text in a column so wide, broken between words. */
+  private static int lines(String text, int room) {
+    int lines = 0;
+    for (var paragraph : text.split("\n", -1)) {
+      int used = 0;
+      lines++;
+      for (var word : paragraph.split(" ")) {
+        if (used > 0 && used + 1 + word.length() > room) {
+          lines++;
+          used = 0;
+        }
+        used += (used > 0 ? 1 : 0) + word.length();
+        lines += (used - 1) / room; // a word longer than the line is broken
+        if (used > room) used = used % room;
+      }
+    }
+    return lines;
+  }
+
   void height(int row, double points) {
+    fixedHeights.add(row);
     cellRow(row).setHeightInPoints((float) points);
   }
 

@@ -44,7 +44,7 @@ final class SheetPricesUsed {
       page.text(row, 0, leaf.key(), page.wrapped());
       page.text(row, 1, leaf.name(), page.wrapped());
       page.number(row, 2, leaf.amount(), entry.formatted(format));
-      page.text(row, 3, leaf.unit().symbol());
+      page.text(row, 3, leaf.unit().symbol(), page.plain().indented());
       var range = range(run.plan.book(), leaf);
       if (range.isPresent()) {
         page.number(row, 4, range.get().low(), quiet);

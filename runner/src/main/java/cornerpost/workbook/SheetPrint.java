@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** How result sheets print: fit to the width of A4 and of Letter, column names on every page. */
 final class SheetPrint {
@@ -34,10 +35,25 @@ final class SheetPrint {
       int header = Addresses.HEADER_ROW - 1;
       sheet.setRepeatingRows(new CellRangeAddress(header, header, -1, -1));
     }
+    printedColumns(run, which, sheet);
     var footer = sheet.getFooter();
     footer.setLeft(escaped(name(run)) + ", " + run.plan.statusDate().format(DAY));
     footer.setCenter(escaped(which.title()) + ", page &P of &N");
     footer.setRight("Input " + escaped(run.plan.fingerprint()));
+  }
+
+  /** Helper columns are for the screen; paper shows what a reader needs. */
+  private static void printedColumns(ResultRun run, ResultSheet which, XSSFSheet sheet) {
+    int last =
+        switch (which) {
+          case COST_PLAN -> CostPlanColumn.PARTY.ordinal();
+          case QUANTITIES -> 6;
+          case SCHEDULE -> 12;
+          default -> -1;
+        };
+    if (last < 0) return;
+    int index = run.workbook.getSheetIndex(sheet);
+    run.workbook.setPrintArea(index, 0, last, 0, Math.max(sheet.getLastRowNum(), 3));
   }
 
   static String name(ResultRun run) {

@@ -141,6 +141,11 @@ record SheetStyle(
     return with(size, bold, italic, underlined, ink, across, down, true, indent, format);
   }
 
+  SheetStyle indented() {
+    return with(
+        size, bold, italic, underlined, ink, HorizontalAlignment.LEFT, down, wrapped, 1, format);
+  }
+
   SheetStyle formatted(String newFormat) {
     return with(size, bold, italic, underlined, ink, across, down, wrapped, indent, newFormat);
   }

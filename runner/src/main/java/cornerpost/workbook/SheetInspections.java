@@ -1,0 +1,56 @@
+package cornerpost.workbook;
+
+import cornerpost.plan.DatedTask;
+import cornerpost.work.WorkLink;
+import cornerpost.work.WorkTask;
+import java.util.stream.Collectors;
+
+/** Sheet Inspections: the hold points, what they wait for and what waits for them. */
+final class SheetInspections {
+  private SheetInspections() {}
+
+  static void write(ResultRun run) {
+    var page = run.page(ResultSheet.INSPECTIONS);
+    page.header(
+        Addresses.HEADER_ROW,
+        "Id",
+        "Stage",
+        "Inspection",
+        "Planned",
+        "Latest without moving move-in",
+        "Total float, days",
+        "State",
+        "Waits for",
+        "Work that waits for it",
+        "What it is");
+    page.headRight(Addresses.HEADER_ROW, 3, 4, 5);
+    page.widths(26, 24, 40, 16, 16, 10, 10, 40, 50, 40);
+    int row = Addresses.FIRST_ROW;
+    for (var t : run.plan.programme().tasks()) {
+      if (t.task().kind() == WorkTask.Kind.INSPECTION) write(run, page, row++, t);
+    }
+    if (row == Addresses.FIRST_ROW) page.text(2, 2, "No inspection is planned.");
+    SheetTables.finish(page, row - 1, 10, 1);
+  }
+
+  private static void write(ResultRun run, SheetPage page, int row, DatedTask t) {
+    page.text(row, 0, t.id(), page.wrapped());
+    run.addresses.taskRow(t.id()).ifPresent(r -> page.link(row, 0, ResultSheet.SCHEDULE, r));
+    page.text(row, 1, t.task().stage().label(), page.wrapped());
+    page.text(row, 2, t.task().name(), t.drivesMoveIn() ? page.wrapped().strong() : page.wrapped());
+    page.date(row, 3, t.lastDay(), page.dateLook());
+    page.date(row, 4, t.lateLastDay(), page.dateLook());
+    page.number(row, 5, t.totalFloatDays(), page.number("0.0"));
+    page.text(row, 6, t.done() ? "done" : "to do", page.plain().indented());
+    page.text(row, 7, t.waitsFor(), page.wrapped());
+    var after =
+        run.plan.work().links().stream()
+            .filter(l -> l.before().equals(t.id()))
+            .map(WorkLink::after)
+            .distinct()
+            .map(id -> run.plan.work().task(id).map(WorkTask::name).orElse(id))
+            .collect(Collectors.joining(", "));
+    page.text(row, 8, after, page.wrapped());
+    page.text(row, 9, t.task().why(), page.wrapped());
+  }
+}
