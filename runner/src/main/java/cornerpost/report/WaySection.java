@@ -79,7 +79,7 @@ final class WaySection {
                           "#" + Anchors.task(id),
                           AnswerSection.span(t),
                           lasts(t),
-                          t.done() ? "done" : "float " + Words.days(t.totalFloatDays()),
+                          slack(t),
                           who(t),
                           sign(t))));
     }
@@ -145,6 +145,13 @@ final class WaySection {
         who(t),
         t.waitsFor(),
         t.task().why());
+  }
+
+  private static String slack(DatedTask t) {
+    if (t.done()) return "done";
+    return t.totalFloatDays().signum() == 0
+        ? "no float"
+        : "float " + Words.days(t.totalFloatDays());
   }
 
   private static String lasts(DatedTask t) {
