@@ -18,6 +18,9 @@ import java.util.Map;
 final class AnswerSection {
   private static final int MOST_WRONG = 8;
 
+  /** Longer ones are cut; they stand whole where the link leads. */
+  private static final int MOST_LETTERS = 150;
+
   /** A figure in the row under the sentence. */
   public record Tile(String label, String value, String note) {}
 
@@ -126,7 +129,7 @@ final class AnswerSection {
           new Tile(
               moves ? "Move-in" : "Finish",
               Words.day(p.moveIn()),
-              Words.number(p.durationDays()) + " working days from " + Words.day(p.start())));
+              Words.number(p.durationDays(), 0) + " working days from " + Words.day(p.start())));
     }
     if (priced()) {
       tiles.add(
@@ -143,7 +146,11 @@ final class AnswerSection {
                         "Delivery",
                         Words.day(d),
                         p.deliveryFloatDays()
-                            .map(f -> "may slip " + days(f) + " before move-in moves")
+                            .map(
+                                f ->
+                                    f > 0
+                                        ? "may slip " + days(f) + " before move-in moves"
+                                        : "any slip moves move-in")
                             .orElse(""))));
     var b = plan.finance().balance();
     if (b.loan().signum() > 0 || b.cash().signum() > 0) {
@@ -178,11 +185,7 @@ final class AnswerSection {
                 points.add(
                     new Point(
                         "work",
-                        (t.started() ? "Finish: " : "Start: ")
-                            + t.task().name()
-                            + ", "
-                            + span(t)
-                            + ". It drives the date.",
+                        verb(t) + t.task().name() + ", " + span(t) + ". It drives the date.",
                         "#" + Anchors.task(t.id()))));
     var orders =
         plan.orders().stream()
@@ -204,6 +207,13 @@ final class AnswerSection {
       }
     }
     return points.subList(0, Math.min(3, points.size()));
+  }
+
+  private static String verb(DatedTask t) {
+    if (t.task().kind() == WorkTask.Kind.INSPECTION) return "Book: ";
+    boolean done = t.task().kind() == WorkTask.Kind.WORK || t.task().kind() == WorkTask.Kind.OWN;
+    if (!done) return "";
+    return t.started() ? "Finish: " : "Start: ";
   }
 
   static String span(DatedTask t) {
@@ -253,7 +263,8 @@ final class AnswerSection {
     checks(Check.Severity.PROFESSIONAL, points);
     for (var q : plan.problems()) points.add(new Point("input", q.message() + ".", ""));
     for (var f : plan.programme().findings()) {
-      if (!f.passed()) points.add(new Point("time", f.message(), "#findings"));
+      if (!f.passed())
+        points.add(new Point("time", Words.cut(f.message(), MOST_LETTERS), "#findings"));
     }
     return points;
   }
@@ -266,7 +277,11 @@ final class AnswerSection {
   private void checks(Check.Severity severity, List<Point> points) {
     for (var c : plan.checks()) {
       if (c.severity() == severity) {
-        points.add(new Point(severity.label(), c.message(), "#" + Anchors.of("check", c.id())));
+        points.add(
+            new Point(
+                severity.label(),
+                Words.cut(c.message(), MOST_LETTERS),
+                "#" + Anchors.of("check", c.id())));
       }
     }
   }

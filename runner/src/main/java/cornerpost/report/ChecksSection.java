@@ -60,7 +60,7 @@ final class ChecksSection {
           case PROFESSIONAL -> "ask";
           case STOP -> "stop";
         },
-        c.message(),
+        Words.ended(c.message()),
         c.source(),
         String.join(", ", c.cells()),
         links);

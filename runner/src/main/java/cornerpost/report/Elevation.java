@@ -162,10 +162,11 @@ final class Elevation {
     svg.close("g");
   }
 
-  /** Along the wall: what stays, what is cut, what stays. */
+  /** Along the wall: what stays, what is cut, what stays; vents and sleeves left aside. */
   private void chain(double y) {
     double at = 0;
     for (var o : openings()) {
+      if (o.kind() == OpeningKind.VENT || o.kind() == OpeningKind.SLEEVE) continue;
       double x = left(box, o);
       if (x > at) piece(at, x, y);
       piece(x, x + Placed.mm(o.width()), y);

@@ -33,6 +33,7 @@ final class FloorPlan {
   private final int level;
   private final Extent shell = new Extent();
   private final Extent page = new Extent();
+  private double built;
   private DrawingScale scale;
   private double small;
   private double large;
@@ -53,6 +54,7 @@ final class FloorPlan {
     page.add(shell.left, shell.top);
     page.add(shell.right, shell.bottom);
     for (var b : boxes) deck(b, page);
+    built = page.top;
     scale = DrawingScale.of(page.width() + 2600, units);
     small = scale.points(6.2);
     large = scale.points(7.6);
@@ -112,7 +114,7 @@ final class FloorPlan {
     for (var bay : bays) room(b, bay);
     for (int i = 0; i + 1 < bays.size(); i++) partition(b, bays.get(i));
     cargoDoors(b);
-    for (var o : scope.openingsOf(b.box())) new OpeningSymbol(svg, b, small).draw(o);
+    new OpeningSymbols(svg, b, small).draw(scope.openingsOf(b.box()));
     chain(b, bays);
     svg.close("g");
   }
@@ -332,7 +334,7 @@ final class FloorPlan {
   }
 
   private void overall() {
-    double y = shell.top - small * 4.2;
+    double y = built - small * (built < shell.top ? 1.8 : 4.2);
     svg.line("dim-line", shell.left, y, shell.right, y);
     tick(shell.left, y);
     tick(shell.right, y);

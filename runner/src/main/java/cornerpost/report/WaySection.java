@@ -5,7 +5,6 @@ import cornerpost.plan.Plan;
 import cornerpost.scope.Stage;
 import cornerpost.work.WorkTask;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 
@@ -52,11 +51,16 @@ final class WaySection {
   void into(Map<String, Object> model) {
     var p = plan.programme();
     var driving = p.drivingPath();
-    var between = p.deliveryToMoveIn();
-    model.put("drivingSteps", steps(driving));
-    boolean contained = new HashSet<>(driving).containsAll(between);
-    model.put("deliverySteps", contained ? List.of() : steps(between));
-    model.put("deliveryDrives", contained && !between.isEmpty());
+    int delivery = driving.indexOf("delivery");
+    boolean split = delivery > 0;
+    model.put("drivingSteps", steps(split ? driving.subList(0, delivery) : driving));
+    model.put("drivesFromDelivery", split);
+    model.put(
+        "deliverySteps",
+        split
+            ? steps(driving.subList(delivery, driving.size()))
+            : delivery == 0 ? List.of() : steps(p.deliveryToMoveIn()));
+    model.put("deliveryFrom", split ? Integer.toString(delivery + 1) : "1");
     model.put("deliverySentence", deliverySentence());
     model.put("crewSentence", crewSentence());
     var bars = new BarChart(plan).bands();
@@ -108,13 +112,16 @@ final class WaySection {
     if (!p.crewLimited()) {
       return "No crew is asked for more people than it has: the network alone sets the dates.";
     }
-    var s =
+    String s =
         "Crews set some of the dates: the plan takes "
-            + Words.number(p.durationDays())
+            + Words.number(p.durationDays(), 0)
             + " working days, and no order of work can take fewer than "
-            + Words.number(p.lowerBoundDays())
+            + Words.number(p.lowerBoundDays(), 0)
             + ".";
-    return p.proved() ? s + " It is known to be the shortest." : s;
+    s +=
+        " Float is that of the links alone: a step may have some and still drive the date, because"
+            + " its crew is needed next.";
+    return p.proved() ? s + " The plan is known to be the shortest." : s;
   }
 
   private List<StageRows> stages() {

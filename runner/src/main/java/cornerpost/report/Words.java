@@ -153,6 +153,19 @@ final class Words {
     return value.toString();
   }
 
+  /** At most so many characters, cut between words. */
+  static String cut(String text, int most) {
+    if (text.length() <= most) return ended(text);
+    int space = text.lastIndexOf(' ', most - 1);
+    return text.substring(0, space > most / 2 ? space : most - 1).strip() + "…";
+  }
+
+  /** With a full stop, unless it ends in a sign already. */
+  static String ended(String text) {
+    var t = text.strip();
+    return t.isEmpty() || ".!?…".indexOf(t.charAt(t.length() - 1)) >= 0 ? t : t + ".";
+  }
+
   /** First letter large. */
   static String sentence(String text) {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);

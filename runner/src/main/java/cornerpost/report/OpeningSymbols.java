@@ -2,20 +2,44 @@ package cornerpost.report;
 
 import cornerpost.scope.Opening;
 import cornerpost.scope.Wall;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
 
-/** An opening in the floor plan: the hole where it is cut, and the usual sign of what is in it. */
-final class OpeningSymbol {
+/** Openings in the floor plan: the hole where it is cut, and the usual sign of what is in it. */
+final class OpeningSymbols {
   private final Svg svg;
   private final Placed box;
   private final double textSize;
 
-  OpeningSymbol(Svg svg, Placed box, double textSize) {
+  OpeningSymbols(Svg svg, Placed box, double textSize) {
     this.svg = svg;
     this.box = box;
     this.textSize = textSize;
   }
 
-  void draw(Opening o) {
+  /** Names that would run into each other along a wall stand in rows. */
+  void draw(List<Opening> openings) {
+    var ends = new EnumMap<Wall, List<Double>>(Wall.class);
+    openings.stream()
+        .sorted(Comparator.comparingDouble(o -> box.patch(o).u()))
+        .forEach(o -> draw(o, row(o, ends.computeIfAbsent(o.wall(), w -> new ArrayList<>()))));
+  }
+
+  private int row(Opening o, List<Double> ends) {
+    if (endWall(o)) return 0;
+    var p = box.patch(o);
+    double half = textSize * 0.33 * o.id().length() + textSize * 0.2;
+    double middle = p.u() + p.du() / 2;
+    int row = 0;
+    while (row < ends.size() && ends.get(row) > middle - half) row++;
+    if (row == ends.size()) ends.add(0.0);
+    ends.set(row, middle + half);
+    return row;
+  }
+
+  private void draw(Opening o, int row) {
     var p = box.patch(o);
     svg.open("g", "data-opening", o.id());
     svg.rect(o.wall() == Wall.ROOF ? "roof-hole" : "hole", p.u(), p.v(), p.du(), p.dv());
@@ -28,7 +52,7 @@ final class OpeningSymbol {
       }
       case PASS_THROUGH, VENT, SLEEVE -> {}
     }
-    label(o, p);
+    label(o, p, row);
     svg.close("g");
   }
 
@@ -96,13 +120,13 @@ final class OpeningSymbol {
   }
 
   /** Inside the wall, where it meets neither deck nor dimensions. */
-  private void label(Opening o, Placed.Patch p) {
+  private void label(Opening o, Placed.Patch p, int row) {
     double u = p.u() + p.du() / 2;
     double v = p.v() + p.dv() / 2;
     double t = textSize;
     switch (o.wall()) {
-      case LEFT -> v = box.sideWall() + t * 1.1;
-      case RIGHT -> v = box.width() - box.sideWall() - t * 0.4;
+      case LEFT -> v = box.sideWall() + t * (1.1 + row);
+      case RIGHT -> v = box.width() - box.sideWall() - t * (0.4 + row);
       case DOOR_END -> u = box.endWall() + t * 1.1;
       case BLIND_END -> u = box.length() - box.endWall() - t * 1.1;
       case ROOF -> {}
