@@ -192,7 +192,7 @@ final class TemplateChecks {
     var rows = entries.rows(OwnerSheet.OWN_TASKS);
     for (int i = 0; i < CREWS; i++) {
       var crew = "Crews!$A$" + (FIRST + i + 1);
-      formula(sheet, TemplateTable.HEADER_ROW, at + i, blankOr(crew, crew), styles.header);
+      formula(sheet, TemplateTable.HEADER_ROW, at + i, blankOr(crew, crew), styles.numberHeader);
       for (int r = FIRST; r < LAST_SHEET_ROW; r++) {
         int index = r - FIRST;
         var text =

@@ -12,6 +12,8 @@ final class TemplateForm {
   private static final int ENTRY = 1;
   private static final int UNIT = 2;
   private static final int HELP = 3;
+  private static final float LINE_POINTS = 14.5f;
+  private static final int HELP_LETTERS = 84;
 
   private final TemplateStyles styles;
   private final TemplateCells cells;
@@ -33,15 +35,18 @@ final class TemplateForm {
       TemplateCells.text(sheet, row, LABEL, question.label(), styles.label);
       cells.entry(sheet, row, ENTRY, question, entries.answer(question).orElse(""));
       TemplateCells.text(sheet, row, UNIT, cells.unit(question), styles.unit);
-      TemplateCells.text(sheet, row, HELP, cells.help(question), styles.help);
+      var help = cells.help(question);
+      TemplateCells.text(sheet, row, HELP, help, styles.help)
+          .getRow()
+          .setHeightInPoints(LINE_POINTS * (1 + help.length() / HELP_LETTERS));
       cells.validate(sheet, question, row, row, ENTRY);
       lists.name(nameOf(owner, question), "'" + owner.title() + "'!$B$" + (row + 1));
       row++;
     }
-    sheet.setColumnWidth(LABEL, 34 * 256);
-    sheet.setColumnWidth(ENTRY, 34 * 256);
+    sheet.setColumnWidth(LABEL, 36 * 256);
+    sheet.setColumnWidth(ENTRY, 38 * 256);
     sheet.setColumnWidth(UNIT, 9 * 256);
-    sheet.setColumnWidth(HELP, 70 * 256);
+    sheet.setColumnWidth(HELP, 68 * 256);
     sheet.createFreezePane(1, HEADER_ROW + 1);
   }
 

@@ -17,7 +17,7 @@ final class TemplateStyles {
   private static final String INK = "1B2A33";
   private static final String GREY = "5A6A70";
   private static final String ENTRY_FILL = "EEF4F1";
-  private static final String LINE = "7A8B8F";
+  private static final String LINE = "B9C4C9";
 
   private final XSSFWorkbook workbook;
   private final Map<Question.Kind, XSSFCellStyle> entries = new EnumMap<>(Question.Kind.class);
@@ -25,6 +25,7 @@ final class TemplateStyles {
   final XSSFCellStyle note;
   final XSSFCellStyle startLine;
   final XSSFCellStyle header;
+  final XSSFCellStyle numberHeader;
   final XSSFCellStyle label;
   final XSSFCellStyle unit;
   final XSSFCellStyle help;
@@ -36,34 +37,40 @@ final class TemplateStyles {
 
   TemplateStyles(XSSFWorkbook workbook) {
     this.workbook = workbook;
-    purpose = plain(font(13, true, INK));
-    note = plain(font(10, false, GREY));
-    startLine = plain(font(11, false, INK));
+    purpose = plain(font(12, true, INK));
+    note = plain(font(9, false, GREY));
+    startLine = plain(font(10, false, INK));
     startLine.setWrapText(true);
     startLine.setVerticalAlignment(VerticalAlignment.CENTER);
-    header = plain(font(11, true, INK));
-    header.setBorderBottom(BorderStyle.MEDIUM);
-    header.setBottomBorderColor(color(INK));
-    header.setWrapText(true);
-    header.setVerticalAlignment(VerticalAlignment.BOTTOM);
-    label = plain(font(11, false, INK));
+    header = header(HorizontalAlignment.LEFT);
+    numberHeader = header(HorizontalAlignment.RIGHT);
+    label = plain(font(10, false, INK));
     label.setVerticalAlignment(VerticalAlignment.TOP);
-    unit = plain(font(10, false, GREY));
+    label.setAlignment(HorizontalAlignment.LEFT);
+    label.setIndention((short) 1);
+    unit = plain(font(9, false, GREY));
     unit.setVerticalAlignment(VerticalAlignment.TOP);
-    help = plain(font(10, false, GREY));
+    unit.setAlignment(HorizontalAlignment.LEFT);
+    unit.setIndention((short) 1);
+    help = plain(font(9, false, GREY));
     help.setWrapText(true);
+    help.setAlignment(HorizontalAlignment.LEFT);
+    help.setIndention((short) 1);
     help.setVerticalAlignment(VerticalAlignment.TOP);
-    unitRow = plain(font(10, false, GREY));
-    unitRow.setAlignment(HorizontalAlignment.LEFT);
-    checkHeader = plain(font(10, true, GREY));
+    unitRow = plain(font(9, false, GREY));
+    unitRow.setAlignment(HorizontalAlignment.RIGHT);
+    unitRow.setIndention((short) 1);
+    checkHeader = plain(font(9, true, GREY));
     checkHeader.setBorderBottom(BorderStyle.THIN);
     checkHeader.setBottomBorderColor(color(LINE));
     checkHeader.setWrapText(true);
+    checkHeader.setAlignment(HorizontalAlignment.RIGHT);
     checkHeader.setVerticalAlignment(VerticalAlignment.BOTTOM);
-    check = plain(font(10, false, GREY));
+    check = plain(font(9, false, GREY));
     check.setDataFormat(workbook.createDataFormat().getFormat("#,##0.00"));
-    checkText = plain(font(10, false, GREY));
-    checkShare = plain(font(10, false, GREY));
+    checkText = plain(font(9, false, GREY));
+    checkText.setAlignment(HorizontalAlignment.RIGHT);
+    checkShare = plain(font(9, false, GREY));
     checkShare.setDataFormat(workbook.createDataFormat().getFormat("0%"));
     for (var kind : Question.Kind.values()) entries.put(kind, entryStyle(kind));
   }
@@ -72,8 +79,26 @@ final class TemplateStyles {
     return entries.get(kind);
   }
 
+  static boolean isNumber(Question.Kind kind) {
+    return switch (kind) {
+      case NUMBER, WHOLE, MONEY, SHARE, DATE -> true;
+      case TEXT, YES_NO, ONE_OF -> false;
+    };
+  }
+
+  private XSSFCellStyle header(HorizontalAlignment alignment) {
+    var style = plain(font(10, true, INK));
+    style.setBorderBottom(BorderStyle.MEDIUM);
+    style.setBottomBorderColor(color(INK));
+    style.setWrapText(true);
+    style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+    style.setAlignment(alignment);
+    style.setIndention((short) 1);
+    return style;
+  }
+
   private XSSFCellStyle entryStyle(Question.Kind kind) {
-    var style = plain(font(11, false, INK));
+    var style = plain(font(10, false, INK));
     style.setFillForegroundColor(color(ENTRY_FILL));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     style.setBorderBottom(BorderStyle.THIN);
@@ -82,19 +107,18 @@ final class TemplateStyles {
     style.setLocked(false);
     var format =
         switch (kind) {
-          case NUMBER -> "#,##0.###;-#,##0.###;0";
+          case NUMBER -> "General"; // any other format shows whole numbers with a dot or too many digits
           case WHOLE -> "0";
           case MONEY -> "#,##0.00";
-          case SHARE -> "0.##%";
+          case SHARE -> "0.00%";
           case DATE -> "yyyy-mm-dd";
           case TEXT, YES_NO, ONE_OF -> "General";
         };
     style.setDataFormat(workbook.createDataFormat().getFormat(format));
-    style.setAlignment(
-        switch (kind) {
-          case NUMBER, WHOLE, MONEY, SHARE, DATE -> HorizontalAlignment.RIGHT;
-          case TEXT, YES_NO, ONE_OF -> HorizontalAlignment.LEFT;
-        });
+    boolean number = isNumber(kind);
+    style.setAlignment(number ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+    style.setIndention((short) 1);
+    style.setShrinkToFit(!number);
     return style;
   }
 
@@ -106,7 +130,7 @@ final class TemplateStyles {
 
   private XSSFFont font(int points, boolean bold, String rgb) {
     var font = workbook.createFont();
-    font.setFontName("Calibri");
+    font.setFontName("Arial");
     font.setFontHeightInPoints((short) points);
     font.setBold(bold);
     font.setColor(color(rgb));

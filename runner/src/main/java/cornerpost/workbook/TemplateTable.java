@@ -16,6 +16,7 @@ final class TemplateTable {
   static final int READY_ROWS = 30;
 
   private static final int UNIT_ROW = HEADER_ROW - 1;
+  private static final float HEADER_POINTS = 27f;
   private static final int COMMENT_COLUMNS = 3;
   private static final int COMMENT_ROWS = 5;
 
@@ -33,7 +34,13 @@ final class TemplateTable {
     for (int c = 0; c < questions.size(); c++) {
       var question = questions.get(c);
       TemplateCells.text(sheet, UNIT_ROW, c, cells.unit(question), styles.unitRow);
-      var header = TemplateCells.text(sheet, HEADER_ROW, c, question.label(), styles.header);
+      var header =
+          TemplateCells.text(
+              sheet,
+              HEADER_ROW,
+              c,
+              question.label(),
+              TemplateStyles.isNumber(question.kind()) ? styles.numberHeader : styles.header);
       comment(sheet, header, question);
       for (int r = FIRST_ROW; r <= last; r++) {
         int index = r - FIRST_ROW;
@@ -43,6 +50,7 @@ final class TemplateTable {
       cells.validate(sheet, question, FIRST_ROW, last, c);
       sheet.setColumnWidth(c, width(question, rows, c) * 256);
     }
+    sheet.getRow(HEADER_ROW).setHeightInPoints(HEADER_POINTS);
     sheet.createFreezePane(1, FIRST_ROW);
   }
 
@@ -78,12 +86,12 @@ final class TemplateTable {
     int choice = question.choices().stream().mapToInt(String::length).max().orElse(0);
     int usual =
         switch (question.kind()) {
-          case TEXT -> Math.max(14, longest);
-          case DATE -> 12;
-          case ONE_OF -> choice;
-          default -> 10;
+          case TEXT -> Math.max(column == 0 ? 10 : 12, longest);
+          case DATE -> 11;
+          case ONE_OF -> Math.min(choice, 18);
+          default -> 8;
         };
-    int header = (question.label().length() + 1) / (question.label().contains(" ") ? 2 : 1) + 2;
-    return Math.min(44, Math.max(Math.max(usual + 2, header), 9));
+    int header = (question.label().length() + 2) / (question.label().contains(" ") ? 2 : 1) + 3;
+    return Math.min(36, Math.max(Math.max(usual + 2, header), 9));
   }
 }

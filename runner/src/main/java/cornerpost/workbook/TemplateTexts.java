@@ -27,9 +27,9 @@ final class TemplateTexts {
   static void start(XSSFSheet sheet, TemplateStyles styles) {
     for (int i = 0; i < START.size(); i++) {
       var cell = TemplateCells.text(sheet, i + 3, 0, START.get(i), styles.startLine);
-      cell.getRow().setHeightInPoints(START.get(i).length() > 95 ? 33 : 19);
+      cell.getRow().setHeightInPoints(START.get(i).length() > 90 ? 31 : 18);
     }
-    sheet.setColumnWidth(0, 100 * 256);
+    sheet.setColumnWidth(0, 86 * 256);
   }
 
   static void top(XSSFSheet sheet, OwnerSheet owner, TemplateStyles styles) {

@@ -35,10 +35,10 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -50,6 +50,12 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 public final class TemplateWriter {
   private static final Instant MADE = Instant.parse("2026-01-01T00:00:00Z");
+
+  private static final float ROW_POINTS = 14f;
+  private static final double MARGIN_INCHES = 0.4;
+
+  /** Arial, eight points, in the language of headers and footers. */
+  private static final String SMALL = "&\"Arial,Regular\"&8";
 
   private TemplateWriter() {}
 
@@ -114,6 +120,7 @@ public final class TemplateWriter {
       for (var owner : OwnerSheet.values()) {
         var sheet = workbook.getSheet(owner.title());
         sheet.setDisplayGridlines(false);
+        sheet.setDefaultRowHeightInPoints(ROW_POINTS);
         var questions = questions(owner);
         TemplateTexts.top(sheet, owner, styles);
         switch (owner.shape()) {
@@ -122,7 +129,7 @@ public final class TemplateWriter {
               new TemplateForm(styles, cells, lists).write(sheet, owner, questions, entries);
           case TABLE -> new TemplateTable(styles, cells).write(sheet, owner, questions, entries);
         }
-        print(sheet, owner, entries.units());
+        print(workbook, owner, entries);
       }
       new TemplateChecks(workbook, styles, cells, entries).write();
       workbook.setSheetHidden(workbook.getSheetIndex(lists.sheet()), true);
@@ -134,19 +141,34 @@ public final class TemplateWriter {
     }
   }
 
-  private static void print(XSSFSheet sheet, OwnerSheet owner, UnitSystem units) {
+  private static void print(XSSFWorkbook workbook, OwnerSheet owner, WorkbookEntries entries) {
+    var sheet = workbook.getSheet(owner.title());
     var print = sheet.getPrintSetup();
     print.setPaperSize(
-        units == UnitSystem.METRIC ? PrintSetup.A4_PAPERSIZE : PrintSetup.LETTER_PAPERSIZE);
-    print.setLandscape(owner.shape() != OwnerSheet.Shape.TEXT);
+        entries.units() == UnitSystem.METRIC
+            ? PrintSetup.A4_PAPERSIZE
+            : PrintSetup.LETTER_PAPERSIZE);
+    print.setLandscape(true);
     sheet.setFitToPage(true);
     print.setFitWidth((short) 1);
     print.setFitHeight((short) 0);
-    sheet.getFooter().setLeft("&A");
-    sheet.getFooter().setRight("Page &P of &N");
+    sheet.setMargin(PageMargin.TOP, MARGIN_INCHES);
+    sheet.setMargin(PageMargin.BOTTOM, 1.5 * MARGIN_INCHES);
+    sheet.setMargin(PageMargin.LEFT, MARGIN_INCHES);
+    sheet.setMargin(PageMargin.RIGHT, MARGIN_INCHES);
+    sheet.getFooter().setLeft(SMALL + "&A");
+    sheet.getFooter().setRight(SMALL + "Page &P of &N");
     if (owner.shape() != OwnerSheet.Shape.TEXT) {
       sheet.setRepeatingRows(
           new CellRangeAddress(TemplateTable.HEADER_ROW, TemplateTable.HEADER_ROW, -1, -1));
+    }
+    if (owner == OwnerSheet.OPENINGS) { // its live checks are for the screen; paper is narrow
+      int last =
+          TemplateTable.FIRST_ROW
+              + Math.max(TemplateTable.READY_ROWS, entries.rows(owner).size())
+              - 1;
+      workbook.setPrintArea(
+          workbook.getSheetIndex(sheet), 0, OpeningQuestions.ALL.size() - 1, 0, last);
     }
   }
 
