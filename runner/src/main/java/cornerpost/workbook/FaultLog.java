@@ -24,7 +24,9 @@ final class FaultLog {
     fault(at[0], at[1], found, expected);
   }
 
+  /** A remark; none while there are faults, which may be all there is to it. */
   void remarkAt(String label, String found, String expected) {
+    if (hasFaults()) return;
     var at = CellPlace.split(label);
     problems.add(Problem.remark(at[0], at[1], found, expected));
   }

@@ -107,7 +107,8 @@ final class TemplateStyles {
     style.setLocked(false);
     var format =
         switch (kind) {
-          case NUMBER -> "General"; // any other format shows whole numbers with a dot or too many digits
+          case NUMBER ->
+              "General"; // any other format shows whole numbers with a dot or too many digits
           case WHOLE -> "0";
           case MONEY -> "#,##0.00";
           case SHARE -> "0.00%";

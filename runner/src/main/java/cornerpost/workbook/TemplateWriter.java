@@ -112,6 +112,7 @@ public final class TemplateWriter {
   }
 
   static byte[] write(WorkbookEntries entries, Facts facts) {
+    PoiLog.off();
     try (var workbook = new XSSFWorkbook()) {
       var styles = new TemplateStyles(workbook);
       for (var owner : OwnerSheet.values()) workbook.createSheet(owner.title());

@@ -1,12 +1,9 @@
 package cornerpost.workbook;
 
 import java.io.ByteArrayInputStream;
-import java.io.EOFException;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.zip.ZipException;
-import java.util.zip.ZipInputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveInputStream;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -25,6 +22,7 @@ final class WorkbookFile {
   private static final long MOST_PART = 200L * MB;
   private static final long MOST_UNPACKED = 600L * MB;
   private static final int MOST_PARTS = 2_000;
+  private static final String MACROS = "vbaProject.bin";
   private static final String EXPECTED = "expected a workbook saved as .xlsx";
 
   private WorkbookFile() {}
@@ -35,13 +33,14 @@ final class WorkbookFile {
       faults.fault(fileName, "", refusal.get().found(), refusal.get().expected());
       return Optional.empty();
     }
+    PoiLog.off();
     // POI keeps its limits in static fields; they are set to the same values before each reading.
     ZipSecureFile.setMaxEntrySize(MOST_PART);
     ZipSecureFile.setMaxFileCount(MOST_PARTS);
     ZipSecureFile.setMinInflateRatio(0.01);
     try {
       var workbook = new XSSFWorkbook(new ByteArrayInputStream(content));
-      if (workbook.isMacroEnabled() || hasPart(content, "vbaProject.bin")) {
+      if (workbook.isMacroEnabled()) {
         workbook.close();
         faults.fault(
             fileName, "", "a workbook with macros", "expected one without; save it as .xlsx");
@@ -49,7 +48,7 @@ final class WorkbookFile {
       }
       return Optional.of(workbook);
     } catch (IOException | RuntimeException e) { // every kind of damage throws a kind of its own
-      faults.fault(fileName, "", damage(content, String.valueOf(e.getMessage())), EXPECTED);
+      faults.fault(fileName, "", damage(content, messages(e)), EXPECTED);
       return Optional.empty();
     }
   }
@@ -108,14 +107,20 @@ final class WorkbookFile {
     return new Refusal("a file in an old format that is not a workbook", EXPECTED);
   }
 
-  /** Counts what the parts unpack to, so that nothing is built from a file made to fill memory. */
+  /**
+   * Counts what the parts unpack to, so that nothing is built from a file made to fill memory. Not
+   * with the JDK's own stream, which refuses what some writers put after a part.
+   */
   private static Optional<Refusal> unpacked(byte[] content) {
     var tooMuch = "a file that unpacks to far more than a workbook holds";
-    try (var zip = new ZipInputStream(new ByteArrayInputStream(content), StandardCharsets.UTF_8)) {
+    try (var zip = zip(content)) {
       byte[] buffer = new byte[64 * 1024];
       long all = 0;
       int parts = 0;
       for (var entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        if (entry.getName().endsWith(MACROS)) {
+          return refuse("a workbook with macros", "expected one without; save it as .xlsx");
+        }
         long part = 0;
         for (int n = zip.read(buffer); n > 0; n = zip.read(buffer)) {
           part += n;
@@ -126,27 +131,31 @@ final class WorkbookFile {
         if (parts > MOST_PARTS) return refuse(tooMuch, EXPECTED);
       }
       return Optional.empty();
-    } catch (ZipException e) {
-      // a stored part with its size after it is legal, but only POI's own unpacking reads it
-      return String.valueOf(e.getMessage()).contains("EXT descriptor")
-          ? Optional.empty()
-          : refuse("a file that is cut short or damaged", EXPECTED);
-    } catch (EOFException e) {
+    } catch (IOException | RuntimeException e) { // a damaged packing throws either
       return refuse("a file that is cut short or damaged", EXPECTED);
-    } catch (IOException | IllegalArgumentException e) {
-      return refuse("a file that cannot be unpacked", EXPECTED);
     }
   }
 
+  private static ZipArchiveInputStream zip(byte[] content) {
+    return new ZipArchiveInputStream(new ByteArrayInputStream(content));
+  }
+
   private static boolean hasPart(byte[] content, String name) {
-    try (var zip = new ZipInputStream(new ByteArrayInputStream(content), StandardCharsets.UTF_8)) {
+    try (var zip = zip(content)) {
       for (var entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         if (entry.getName().endsWith(name)) return true;
       }
       return false;
-    } catch (IOException e) {
-      return false; // the file was read before; this cannot tell more
+    } catch (IOException | RuntimeException e) {
+      return false; // it was read before; this cannot tell more
     }
+  }
+
+  /** What was thrown says the least; what it was thrown for says more. */
+  private static String messages(Throwable thrown) {
+    var all = new StringBuilder();
+    for (var t = thrown; t != null; t = t.getCause()) all.append(t.getMessage()).append('\n');
+    return all.toString();
   }
 
   private static String damage(byte[] content, String message) {

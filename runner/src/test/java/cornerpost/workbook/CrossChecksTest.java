@@ -1,0 +1,213 @@
+package cornerpost.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerpost.scope.Problem;
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Sheets held against each other. The two-box example: box A has openings SD1 (1.2 to 3.6 m), V1
+ * (4.2 m), D1 (5.4 to 6.35 m), S4 and W1 (9.6 to 11.1 m) on its left side. Sizes of the box as in
+ * {@link Edited}.
+ */
+class CrossChecksTest {
+
+  @ParameterizedTest(name = "{0} holding {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          Containers!A6 | a | Containers!A6: a second box 'a'; expected each name once; the first is in A5
+          Rooms!A6 | Living | Rooms!A6: a second room 'Living'; expected each name once; the first is in A5
+          Openings!A6 | sd1 | Openings!A6: a second opening 'sd1'; expected each name once; the first is in A5
+          Calendars!A6 | Weekdays | Calendars!A6: a second calendar 'Weekdays'; expected each name once; the first is in A5
+          Who does what!A6 | Design and permits | Who does what!A6: a second row for 'Design and permits'; expected one row for each package of work
+          Openings!A5 | W/1 | Openings!A5: the name 'W/1'; expected a name without '/' and without ':'
+          Rooms!B5 | C | Rooms!B5: the name 'C' (Box), which is not there; expected one of 'A', 'B'; maybe 'A'
+          Openings!B5 | Barn | Openings!B5: the name 'Barn' (Box), which is not there; expected one of 'A', 'B'
+          Deck and roof!B6 | Barn | Deck and roof!B6: the name 'Barn' (Deck along box), which is not there; expected one of 'A', 'B'
+          Deck and roof!B7 | roof | Deck and roof!B7: a deck on the roof; expected a side or an end of the box
+          Project!B8 | Weekday | Project!B8: the name 'Weekday' (Calendar), which is not there; expected one of 'Weekdays', 'Six days', 'Every day', 'Weekends'; maybe 'Weekdays'
+          Options!B10 | Nights | Options!B10: the name 'Nights' (Owner's calendar), which is not there; expected one of 'Weekdays', 'Six days', 'Every day', 'Weekends'
+          Containers!E6 | B | Containers!E6: box 'B' is joined to itself; expected another box, or an empty cell
+          Containers!F6 | stands alone | Containers!F6: box 'B' is joined to 'A', yet 'stands alone'; expected how they meet, or an empty cell under Joined to
+          Containers!F5 | end to end | Containers!F5: 'end to end' with no box under Joined to; expected the box that 'A' is joined to, or 'stands alone'
+          """)
+  void a_name_that_does_not_fit_is_a_fault_of_its_cell(String cell, String text, String message) {
+    assertThat(Edited.twoBox().text(cell, text).messages())
+        .filteredOn(m -> m.startsWith(cell + ":"))
+        .containsExactly(message);
+  }
+
+  @ParameterizedTest(name = "{0} holding {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          Containers!G6 | 0 | Containers!G6: a joint of no length; expected the length over which the two boxes touch
+          Containers!G6 | 13 | Containers!G6: a joint of 13 m; expected the length over which the two boxes touch, at most 12.192 m
+          Rooms!D6 | 3.6 | Rooms!D6: the rooms of box 'A' up to this one are 12.1 m long; expected at most its inside length of 12.032 m
+          Openings!E5 | 12200 | Openings!E5: opening 'SD1' is 12200 mm wide; expected at most 12192 mm, the length of the left side of box 'A'
+          Openings!E8 | 2500 | Openings!E8: opening 'W2' is 2500 mm wide; expected at most 2438 mm, the length of the door end of box 'A'
+          Openings!H7 | 11 | Openings!H7: opening 'W1' ends at 12.5 m; expected it to end by 12.192 m, the length of the left side of box 'A'
+          Openings!F5 | 2700 | Openings!F5: opening 'SD1' is 2700 mm high; expected at most 2698 mm, the clear height at the left side of box 'A'
+          Openings!G7 | 1600 | Openings!G7: opening 'W1' reaches up to 2700 mm; expected at most 2698 mm, the clear height at the left side of box 'A'
+          Openings!H6 | 3 | Openings!H6: opening 'D1' lies over opening 'SD1'; expected openings of one wall beside each other; 'SD1' takes 1.2 m to 3.6 m
+          """)
+  void a_size_that_does_not_fit_is_a_fault_of_its_cell(String cell, double number, String message) {
+    assertThat(Edited.twoBox().number(cell, number).messages())
+        .filteredOn(m -> m.startsWith(cell + ":"))
+        .containsExactly(message);
+  }
+
+  @Test
+  void openings_may_touch_lie_above_each_other_or_on_other_walls() {
+    // D1 beside SD1, without a gap; V1 above D1: its sill of 2250 mm is over the head of 2100 mm
+    var touching = Edited.twoBox().number("Openings!H6", 3.6).number("Openings!H14", 3.7);
+
+    assertThat(touching.messages()).isEmpty();
+  }
+
+  @Test
+  void a_passage_needs_a_box_to_lead_to() {
+    assertThat(
+            Edited.twoBox()
+                .blank("Containers!E6")
+                .text("Containers!F6", "stands alone")
+                .number("Containers!G6", 0)
+                .messages())
+        .containsExactly(
+            "Openings!D9: 'pass-through to next box' in box 'A', which is joined to none; expected"
+                + " another kind, or a joint on sheet Containers",
+            "Openings!D10: 'pass-through to next box' in box 'A', which is joined to none; expected"
+                + " another kind, or a joint on sheet Containers");
+  }
+
+  @Test
+  void a_joint_entered_on_both_rows_is_a_fault_of_the_later_one() {
+    assertThat(
+            Edited.twoBox()
+                .text("Containers!E5", "B")
+                .text("Containers!F5", "side by side")
+                .number("Containers!G5", 12.192)
+                .messages())
+        .containsExactly(
+            "Containers!E6: boxes joined in a ring: B to A to B; expected each joint once, on the"
+                + " row of the later box");
+  }
+
+  @Test
+  void length_in_no_room_is_a_remark() {
+    var reading = Edited.twoBox().number("Rooms!D6", 3).read();
+
+    assertThat(reading.scope()).isPresent();
+    assertThat(reading.problems())
+        .containsExactly(
+            Problem.remark(
+                "Rooms",
+                "D6",
+                "0.532 m of box 'A' is in no room",
+                "expected rooms that add up to its inside length of 12.032 m"));
+  }
+
+  @Test
+  void own_rows_are_checked_for_contradictions() {
+    var edited =
+        Edited.twoBox()
+            .row("Quotes", 5, "x", "One", "each unit", 100, "", "", "yes")
+            .row("Quotes", 6, "x", "Two", "each unit", 90, "", "", true)
+            .row("Quotes", 7, "x", "Three", "each unit", 80, "", "", "no")
+            .row("Quotes", 8, "y", "", "each unit", 1, day(5), day(4), "yes")
+            .row("Crews", 5, "Painters", 2, "Nights")
+            .row("Crews", 6, "painters", 1)
+            .row("Own tasks", 5, "t1", "One", 3, "d", 4, 5)
+            .row("Own tasks", 6, "t2", "Two", 3, "d", 2)
+            .row("Own tasks", 7, "t1", "Three", 3, "week")
+            .row("Own items", 5, "shed", "8 Outside", "Shed", 1, "each", 5)
+            .row("Own items", 6, "Shed", "8 Outside", "Shed", 1, "each", 5)
+            .row("Calendars", 9, "Never", 0, 0, 0, 0, 0, 0, 0, "yes")
+            .row("Progress", 5, "pour", "", day(3))
+            .row("Progress", 6, "cure", day(5), day(3), 2, 0.5);
+
+    assertThat(edited.messages())
+        .containsExactly(
+            "Own tasks!D7: text 'week' (Duration unit); expected one of 'h', 'd', 'elapsed d'",
+            "Own items!A6: a second item 'Shed'; expected each name once; the first is in A5",
+            "Crews!A6: a second crew 'painters'; expected each name once; the first is in A5",
+            "Crews!A5: the name 'Nights' (Calendar), which is not there; expected one of"
+                + " 'Weekdays', 'Six days', 'Every day', 'Weekends', 'Never'",
+            "Quotes!D6: a second quote in use for line 'x'; expected one with Use it = yes; the"
+                + " first is in D5",
+            "Quotes!D8: a quote of 2027-03-05 valid until 2027-03-04; expected the last day it is"
+                + " valid not before its date",
+            "Own tasks!A5: task 't1' lasts 4, 3, 5 (Optimistic, Duration, Pessimistic); expected"
+                + " none of them less than the one before",
+            "Own tasks!A6: task 't2' has only one of Optimistic and Pessimistic; expected both or"
+                + " neither",
+            "Calendars!A9: calendar 'Never' has no working hours; expected hours on at least one"
+                + " day of the week",
+            "Progress!A5: task 'pour' is finished but not started; expected an actual start",
+            "Progress!A6: task 'cure' starts 2027-03-05 and finishes 2027-03-03; expected a finish"
+                + " not before the start",
+            "Progress!A6: task 'cure' is finished, yet days remain; expected 0 or nothing under"
+                + " Remaining days",
+            "Progress!A6: task 'cure' is finished, yet not complete; expected 100 % or nothing"
+                + " under Complete");
+  }
+
+  @Test
+  void two_own_tasks_of_one_id_are_a_fault() {
+    var edited =
+        Edited.twoBox()
+            .row("Own tasks", 5, "t1", "One", 3, "d")
+            .row("Own tasks", 6, "T1", "Other", 3, "d")
+            .row("Own tasks", 7, "t1", "Same", 3, "d");
+
+    assertThat(edited.messages())
+        .containsExactly(
+            "Own tasks!A7: a second task 't1'; expected each name once; the first is in A5");
+  }
+
+  @Test
+  void a_number_under_the_name_of_no_crew_names_the_crew_to_add() {
+    var edited =
+        Edited.twoBox()
+            .row("Own tasks", 4, "Id", "Name", "Duration", "Duration unit", "Optimistic")
+            .text("Own tasks!J4", "Divers")
+            .text("Own tasks!K4", "Remarks")
+            .row("Own tasks", 5, "t1", "Weld under water", 3, "d")
+            .number("Own tasks!J5", 2)
+            .text("Own tasks!K5", "cold");
+
+    assertThat(edited.messages())
+        .containsExactly(
+            "Own tasks!J5: a number in column 'Divers', which is no crew; expected a row for crew"
+                + " 'Divers' on sheet 'Crews'");
+  }
+
+  @Test
+  void a_demand_for_a_crew_is_a_whole_number() {
+    var edited =
+        Edited.twoBox()
+            .row("Crews", 5, "Divers", 2)
+            .text("Own tasks!J4", "divers")
+            .row("Own tasks", 5, "t1", "Weld under water", 3, "d")
+            .number("Own tasks!J5", 1.5)
+            .row("Own tasks", 6, "t2", "Again", 3, "d")
+            .text("Own tasks!J6", "two");
+
+    assertThat(edited.messages())
+        .containsExactly(
+            "Own tasks!J5: the number 1.5 (Divers); expected a whole number from 0 to 10000, how"
+                + " many of the crew the task needs",
+            "Own tasks!J6: text 'two' (Divers); expected a whole number from 0 to 10000, how many"
+                + " of the crew the task needs");
+  }
+
+  private static LocalDate day(int ofMarch) {
+    return LocalDate.of(2027, 3, ofMarch);
+  }
+}
