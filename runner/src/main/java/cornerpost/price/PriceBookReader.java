@@ -37,7 +37,7 @@ public final class PriceBookReader {
   private final String name;
   private final Map<String, byte[]> files;
   private final List<Problem> problems = new ArrayList<>();
-  private final Map<String, String> firstUse = new HashMap<>();
+  private final Map<String, Use> firstUse = new HashMap<>();
 
   private PriceBookReader(String name, Map<String, byte[]> files) {
     this.name = name;
@@ -109,11 +109,17 @@ public final class PriceBookReader {
 
   /** Notes a key that was used before; file and line of the first use stand in the message. */
   private boolean isNew(Cells cells, CsvTable.Row row, String kind, String key) {
-    var before = firstUse.putIfAbsent(kind + ":" + key, row.file() + " line " + row.line());
+    var use = new Use(kind, row.file() + " line " + row.line());
+    // Items and activities make ids of cost lines alike, so they share no code.
+    boolean makesIds = kind.equals("code") || kind.equals("activity");
+    var before = firstUse.putIfAbsent((makesIds ? "id" : kind) + ":" + key, use);
     if (before == null) return true;
-    cells.fault(kind + " '" + key + "' again", "each once; it is in " + before);
+    cells.fault(
+        kind + " '" + key + "' again", "each once; it is the " + before.kind + " of " + before.at);
     return false;
   }
+
+  private record Use(String kind, String at) {}
 
   private Optional<Region> region(List<Region.Month> climate) {
     if (!has("region.csv", "")) return Optional.empty();

@@ -107,7 +107,7 @@ final class InsidePaint implements TakeoffRule {
             Inside.areas(terms),
             job.area(),
             "skirting x height, both faces of doors",
-            Labour.of("paint-trim", PAINT_WALLS));
+            Labour.of("brush-trim", PAINT_WALLS));
     out.add(
         "paint/trim/paint",
         "Trim paint",

@@ -59,7 +59,7 @@ final class Kitchen implements TakeoffRule {
             "worktop-" + top.name().toLowerCase(Locale.ROOT),
             job.fact("kitchen.worktop-waste"),
             WORKTOP),
-        Labour.of(top == Worktop.STONE ? "worktop-stone" : "worktop", WORKTOP));
+        Labour.of(top == Worktop.STONE ? "attend-stone-worktop" : "worktop", WORKTOP));
     var splash =
         out.add(
             "kitchen/all/splashback",

@@ -49,8 +49,9 @@ final class OrderTasks {
     this.book = book;
     this.sequence = sequence;
     this.present = present;
+    var least = facts.figure("time.order.least").in(Unit.ONE);
     for (var line : estimate.lines()) {
-      var item = line.item().flatMap(book::findItem).filter(i -> i.leadDays() > 0);
+      var item = line.item().flatMap(book::findItem).filter(i -> isOrdered(i, least));
       if (item.isEmpty() || Presence.isNothing(line)) continue;
       var task = line.task().flatMap(BuildTask::find).filter(present::contains);
       if (task.isEmpty()) continue;
@@ -68,6 +69,15 @@ final class OrderTasks {
                   : BuildTask.DELIVERY);
           return tasks;
         });
+  }
+
+  /**
+   * What is in stock round the corner needs no order of its own; the wait behind a connection fee
+   * is a task already.
+   */
+  private static boolean isOrdered(Item item, BigDecimal leastDays) {
+    boolean connection = item.group() == SupplierGroup.UTILITIES && item.kind() == Item.Kind.FEE;
+    return !connection && BigDecimal.valueOf(item.leadDays()).compareTo(leastDays) >= 0;
   }
 
   List<Order> make() {
@@ -104,7 +114,7 @@ final class OrderTasks {
     long lead = item.leadDays() * 24L * 60;
     return new WorkTask(
         id(group),
-        "Order and delivery: " + group.label().toLowerCase(Locale.ROOT),
+        "Order: " + group.label().toLowerCase(Locale.ROOT),
         Stage.PREPARATION,
         WorkTask.Kind.ORDER,
         Optional.empty(),

@@ -141,6 +141,7 @@ public final class WorkPlanner {
   /** Every task is driven from the start and leads to move-in. */
   private void closeEnds() {
     for (var t : tasks) {
+      if (t.id().equals(START)) continue;
       boolean driven =
           links.stream()
               .anyMatch(
@@ -148,7 +149,7 @@ public final class WorkPlanner {
                       l.after().equals(t.id())
                           && (l.relation() == LinkRelation.FINISH_TO_START
                               || l.relation() == LinkRelation.START_TO_START));
-      if (!driven && !t.id().equals(START)) {
+      if (!driven) {
         links.add(plain(START, t.id(), "it may begin with the project"));
       }
       boolean leads =

@@ -103,7 +103,7 @@ class PriceBookReaderTest {
             m ->
                 assertThat(m)
                     .startsWith(
-                        "testing/items/all.csv!line 3: code 'b' again; each once; it is in testing/items/all.csv line 2"),
+                        "testing/items/all.csv!line 3: code 'b' again; each once; it is the code of testing/items/all.csv line 2"),
             m ->
                 assertThat(m)
                     .startsWith(
@@ -148,6 +148,18 @@ class PriceBookReaderTest {
     assertThat(result.problems())
         .extracting(Problem::severity)
         .containsExactly(Problem.Severity.REMARK, Problem.Severity.REMARK);
+  }
+
+  @Test
+  void an_item_and_an_activity_share_no_code() {
+    var book =
+        new TestBook()
+            .item("tile", "box", "1.44", "m2", "yes", "9,10,12")
+            .hours("tile", "m2", "1,1,1");
+    assertThat(messages(book))
+        .containsExactly(
+            "testing/items/all.csv!line 2: code 'tile' again; each once; it is the activity of"
+                + " testing/hours/all.csv line 2");
   }
 
   @Test

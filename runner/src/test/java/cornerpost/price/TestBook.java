@@ -113,8 +113,8 @@ public final class TestBook {
 
   public Map<String, byte[]> files() {
     var all = new LinkedHashMap<>(files);
-    if (items.isEmpty()) item("nothing", "each", "1", "each", "no", "1,1,1");
-    if (hours.isEmpty()) hours("nothing", "each", "1,1,1");
+    if (items.isEmpty()) item("no-item", "each", "1", "each", "no", "1,1,1");
+    if (hours.isEmpty()) hours("no-activity", "each", "1,1,1");
     if (!all.containsKey("items/all.csv"))
       all.put("items/all.csv", ITEM_HEADER + "\n" + String.join("\n", items) + "\n");
     if (!all.containsKey("hours/all.csv"))
