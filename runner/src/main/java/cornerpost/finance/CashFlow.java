@@ -184,7 +184,7 @@ public final class CashFlow {
     if (due.signum() <= 0 && !e.completion()) return;
     draws.add(
         new Draw(
-            e.id(),
+            "draw/" + (draws.size() + 1),
             e.date(),
             e.name(),
             scaled(loanPart.subtract(earned)),

@@ -5,9 +5,8 @@ import java.time.LocalDate;
 /**
  * A day on which the lender looks at what is in place and pays.
  *
- * @param id stable, such as {@code draw/2}
  * @param name what happened: a stage finished, a month ended, an inspection passed
  * @param needs the inspection and papers the draw waits for
  * @param completion whether the house is complete, so that what was held back is paid
  */
-public record DrawEvent(String id, LocalDate date, String name, String needs, boolean completion) {}
+public record DrawEvent(LocalDate date, String name, String needs, boolean completion) {}

@@ -16,6 +16,11 @@ final class Days {
             .divide(BigDecimal.valueOf(dayMinutes), DECIMALS, RoundingMode.HALF_UP));
   }
 
+  /** To one decimal, for sentences. */
+  static String shown(long minutes, long dayMinutes) {
+    return plain(of(minutes, dayMinutes).setScale(1, RoundingMode.HALF_UP)).toPlainString();
+  }
+
   /** Without trailing zeros and never as 1E+2. */
   static BigDecimal plain(BigDecimal number) {
     var bare = number.stripTrailingZeros();

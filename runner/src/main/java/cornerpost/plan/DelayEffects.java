@@ -120,10 +120,9 @@ final class DelayEffects {
     int rest = absorbed - slack;
     return "; "
         + (slack == 0 ? "" : days(slack) + " absorbed by the float of " + delay.name())
-        + (slack > 0 && rest > 0 ? ", " : "")
-        + (rest == 0
-            ? ""
-            : days(rest) + " by days on which nobody works or by the order of the work");
+        + (slack > 0 && rest > 0 ? " and " : "")
+        + (rest == 0 ? "" : days(rest) + (slack > 0 ? "" : " absorbed"))
+        + (rest == 0 ? "" : " by days on which nobody would work, or by the crews");
   }
 
   private int inThePresentOrder(Delay delay, Sequence before) {
@@ -152,9 +151,9 @@ final class DelayEffects {
                 l ->
                     l.name()
                         + " ("
-                        + Days.of(l.minutes(), l.now().dayMinutes()).toPlainString()
+                        + Days.shown(l.minutes(), l.now().dayMinutes())
                         + " d, "
-                        + Days.of(l.now().totalFloatMinutes(), l.now().dayMinutes()).toPlainString()
+                        + Days.shown(l.now().totalFloatMinutes(), l.now().dayMinutes())
                         + " d left)")
             .toList();
     if (named.isEmpty()) return "";

@@ -22,12 +22,14 @@ final class DrawEvents {
       "final inspection, certificate of occupancy, and lien releases from all who worked or"
           + " supplied; what was held back is paid";
 
+  private final LineTasks lines;
   private final Programme programme;
   private final LocalDate completion;
   private final LocalDate closing;
 
-  private DrawEvents(Programme programme, LocalDate completion) {
-    this.programme = programme;
+  private DrawEvents(LineTasks lines, LocalDate completion) {
+    this.lines = lines;
+    programme = lines.programme();
     this.completion = completion;
     closing =
         programme
@@ -41,8 +43,8 @@ final class DrawEvents {
    *
    * @param completion when the house is complete and everything paid
    */
-  static List<DrawEvent> of(Programme programme, DrawBasis basis, LocalDate completion) {
-    return new DrawEvents(programme, completion).events(basis);
+  static List<DrawEvent> of(LineTasks lines, DrawBasis basis, LocalDate completion) {
+    return new DrawEvents(lines, completion).events(basis);
   }
 
   private record Reached(LocalDate date, String name, String needs) {}
@@ -58,21 +60,18 @@ final class DrawEvents {
     for (var r : reached) {
       var date = r.date().isBefore(closing) ? closing : r.date();
       if (date.isBefore(completion)) {
-        events.add(new DrawEvent("draw/" + (events.size() + 1), date, r.name(), r.needs(), false));
+        events.add(new DrawEvent(date, r.name(), r.needs(), false));
       }
     }
-    events.add(
-        new DrawEvent(
-            "draw/" + (events.size() + 1), completion, "House complete", AT_THE_END, true));
+    events.add(new DrawEvent(completion, "House complete", AT_THE_END, true));
     return events;
   }
 
   private List<Reached> stages() {
     var reached = new ArrayList<Reached>();
     for (var stage : Stage.values()) {
-      var tasks = programme.tasks().stream().filter(t -> t.task().stage() == stage).toList();
+      var tasks = lines.of(stage);
       if (!tasks.isEmpty()) {
-        var last = tasks.stream().map(DatedTask::lastDay).max(Comparator.naturalOrder()).get();
         var inspections =
             tasks.stream()
                 .filter(t -> t.task().kind() == WorkTask.Kind.INSPECTION)
@@ -80,7 +79,7 @@ final class DrawEvents {
                 .toList();
         reached.add(
             new Reached(
-                last,
+                lines.end(stage),
                 "Stage " + stage.label() + " finished",
                 (inspections.isEmpty() ? "" : String.join(", ", inspections) + " passed; ")
                     + "the lender's inspection of the stage; "

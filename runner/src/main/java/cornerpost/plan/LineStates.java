@@ -138,8 +138,8 @@ final class LineStates {
 
   /** What belongs to no task is in place with the whole of its stage. */
   private boolean stageDone(Stage stage) {
-    var tasks = programme.tasks().stream().filter(t -> t.task().stage() == stage).toList();
-    return !tasks.isEmpty() && tasks.stream().allMatch(DatedTask::done);
+    var of = tasks.of(stage);
+    return !of.isEmpty() && of.stream().allMatch(DatedTask::done);
   }
 
   /** Of a task that has begun. */

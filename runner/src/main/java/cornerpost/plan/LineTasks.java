@@ -3,6 +3,7 @@ package cornerpost.plan;
 import cornerpost.price.CostLine;
 import cornerpost.scope.Stage;
 import cornerpost.work.WorkPlan;
+import cornerpost.work.WorkTask;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -55,10 +56,16 @@ final class LineTasks {
     return own.isEmpty() ? due(line).stream().toList() : own;
   }
 
+  /** The tasks of a stage; orders are placed in a stage, but are not its work. */
+  List<DatedTask> of(Stage stage) {
+    return programme.tasks().stream()
+        .filter(t -> t.task().stage() == stage && t.task().kind() != WorkTask.Kind.ORDER)
+        .toList();
+  }
+
   /** The last day of the tasks of a stage; move-in where it has none. */
   LocalDate end(Stage stage) {
-    return programme.tasks().stream()
-        .filter(t -> t.task().stage() == stage)
+    return of(stage).stream()
         .map(DatedTask::lastDay)
         .max(Comparator.naturalOrder())
         .orElse(programme.moveIn());

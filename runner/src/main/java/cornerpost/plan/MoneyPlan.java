@@ -48,7 +48,7 @@ final class MoneyPlan {
         payments.stream()
             .map(p -> p.due())
             .reduce(programme.moveIn(), (a, b) -> a.isAfter(b) ? a : b);
-    var events = DrawEvents.of(programme, terms.draws(), completion);
+    var events = DrawEvents.of(tasks, terms.draws(), completion);
     cash = CashFlow.of(terms, payments, allowance, events, completion, decimals);
     stages =
         CostToComplete.stages(LineStates.of(scope, tasks, estimate, network, status), decimals);

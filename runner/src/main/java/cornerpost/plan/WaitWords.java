@@ -67,7 +67,7 @@ final class WaitWords {
   private String lag(Link link) {
     boolean elapsed = link.lagUnit() == LagUnit.ELAPSED_MINUTES;
     long day = elapsed ? 24 * 60 : sequence.network().calendarOf(link.after()).dayMinutes();
-    var days = Days.of(Math.abs(link.lagMinutes()), day).toPlainString();
+    var days = Days.shown(Math.abs(link.lagMinutes()), day);
     var unit = elapsed ? " elapsed d" : " d";
     return link.lagMinutes() > 0
         ? ", and " + days + unit + " more"
