@@ -5,6 +5,7 @@ import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.HeatingCooling;
 import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.Stage;
+import cornerpost.scope.StudSection;
 import cornerpost.takeoff.Resource.Buy;
 import cornerpost.takeoff.Resource.Labour;
 import cornerpost.trace.Figure;
@@ -46,7 +47,7 @@ final class Backing implements TakeoffRule {
         job.length(),
         "kitchen run once for base and once for wall units, each bathroom, wardrobe, indoor units",
         Buy.of(
-            Materials.stud(cornerpost.scope.StudSection.TIMBER_38_89, treated),
+            Materials.stud(StudSection.TIMBER_38_89, treated),
             job.fact("waste.studs"),
             BuildTask.BACKING),
         Labour.of("backing", BuildTask.BACKING));

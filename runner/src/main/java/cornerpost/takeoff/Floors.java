@@ -13,6 +13,8 @@ import cornerpost.takeoff.Resource.Labour;
 import cornerpost.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * What is walked on in dry rooms, with underlay or backer; bathrooms are {@link WetRooms}. A box
@@ -28,7 +30,7 @@ final class Floors implements TakeoffRule {
         job.scope().rooms().stream()
             .filter(r -> r.use() != RoomUse.BATHROOM)
             .map(in::area)
-            .collect(java.util.stream.Collectors.toCollection(ArrayList::new));
+            .collect(Collectors.toCollection(ArrayList::new));
     for (var box : job.scope().boxes()) {
       if (job.scope().roomsOf(box).isEmpty()) {
         dry.add(in.clearLength(box).times(in.clearWidth(box)));
@@ -55,7 +57,7 @@ final class Floors implements TakeoffRule {
               "area x 2 coats / coverage",
               Buy.of("floor-lacquer", job.fact("waste.paint"), FLOORING));
       case VINYL, LAMINATE, WOOD -> {
-        var code = finish.name().toLowerCase(java.util.Locale.ROOT);
+        var code = finish.name().toLowerCase(Locale.ROOT);
         out.add(
             "floor/dry-rooms/covering",
             name,

@@ -22,6 +22,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * The geometry inside the linings: build-ups, clear dimensions, partitions, and the openings as the
@@ -208,7 +209,7 @@ final class Inside {
     return WALLS.stream().flatMap(w -> openings(box, w).stream()).toList();
   }
 
-  private java.util.stream.Stream<Opening> passThroughs(Box box) {
+  private Stream<Opening> passThroughs(Box box) {
     return job.scope().openingsOf(box).stream()
         .filter(o -> o.kind() == OpeningKind.PASS_THROUGH && o.wall() != Wall.ROOF);
   }

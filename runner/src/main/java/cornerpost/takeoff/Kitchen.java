@@ -5,6 +5,7 @@ import static cornerpost.takeoff.BuildTask.KITCHEN_UNITS;
 import static cornerpost.takeoff.BuildTask.PLUMBING_SECOND;
 import static cornerpost.takeoff.BuildTask.WORKTOP;
 
+import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Cooking;
 import cornerpost.scope.FinishesQuestions;
@@ -29,7 +30,10 @@ final class Kitchen implements TakeoffRule {
     var in = new Inside(job);
     var out = new Tally(Stage.FINISHES);
     int kitchens = in.kitchens().size();
-    if (kitchens == 0) return out.lines();
+    if (kitchens == 0) {
+      washer(job, in, out);
+      return out.lines();
+    }
     var finishes = job.scope().finishes();
     var run =
         out.add(
@@ -78,13 +82,14 @@ final class Kitchen implements TakeoffRule {
         "one for each kitchen; hours are with the plumbing",
         Buy.of("kitchen-sink-" + level(job, FinishesQuestions.KITCHEN_LEVEL), PLUMBING_SECOND));
     appliances(job, out, kitchens);
+    washer(job, in, out);
     return out.lines();
   }
 
   /** Run x splashback height; nothing where there is no kitchen. */
   static Figure splashbackArea(Job job, Inside in) {
     int kitchens = in.kitchens().size();
-    if (kitchens == 0) return Figure.zero(cornerpost.measure.Dimension.AREA);
+    if (kitchens == 0) return Figure.zero(Dimension.AREA);
     return job.scope()
         .finishes()
         .figure(FinishesQuestions.KITCHEN_RUN)
@@ -106,9 +111,14 @@ final class Kitchen implements TakeoffRule {
     if (services.yes(ServicesQuestions.DISHWASHER)) {
       appliance(out, "dishwasher", "Dishwashers", kitchens, "dishwasher-" + level);
     }
-    if (services.yes(ServicesQuestions.LAUNDRY)) {
-      appliance(out, "washer", "Washing machine", 1, "washer-" + level);
-    }
+  }
+
+  /** One for the house, wherever there is water. */
+  private static void washer(Job job, Inside in, Tally out) {
+    if (!job.scope().services().yes(ServicesQuestions.LAUNDRY)) return;
+    if (Plumbing.wetRooms(in).isEmpty()) return;
+    appliance(
+        out, "washer", "Washing machine", 1, "washer-" + level(job, FinishesQuestions.APPLIANCES));
   }
 
   private static void appliance(Tally out, String what, String name, int count, String item) {

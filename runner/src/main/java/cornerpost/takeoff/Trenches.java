@@ -11,6 +11,7 @@ import static cornerpost.takeoff.BuildTask.SEPTIC;
 import static cornerpost.takeoff.BuildTask.TRENCHES;
 import static cornerpost.takeoff.BuildTask.WELL;
 
+import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Digging;
 import cornerpost.scope.PowerSupply;
@@ -143,7 +144,7 @@ final class Trenches implements TakeoffRule {
     out.add(
         "trench/all/backfill",
         "Backfill of trenches",
-        Figure.sum(cornerpost.measure.Dimension.VOLUME, volumes),
+        Figure.sum(Dimension.VOLUME, volumes),
         job.volume(),
         "what was dug",
         Labour.of("trench-backfill", CLOSE_TRENCHES));

@@ -10,6 +10,7 @@ import cornerpost.measure.Unit;
 import cornerpost.scope.DoorToNext;
 import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.InnerDoor;
+import cornerpost.scope.Joint;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.RoomUse;
 import cornerpost.scope.Stage;
@@ -22,7 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/** Inner doors, skirting, wardrobe, blinds, and light fittings. */
+/** Inner doors, stairs, skirting, wardrobe, blinds and light fittings. */
 final class Trim implements TakeoffRule {
   private static final Set<OpeningKind> WITH_BLINDS =
       EnumSet.of(OpeningKind.WINDOW, OpeningKind.GLAZED_DOOR, OpeningKind.SLIDING_DOOR);
@@ -68,6 +69,7 @@ final class Trim implements TakeoffRule {
           Labour.of("fit-wardrobe", WARDROBE));
     }
     if (finishes.yes(FinishesQuestions.BLINDS)) blinds(job, in, out);
+    stairs(job, out);
     out.add(
         "trim/house/light-fittings",
         "Light fittings",
@@ -128,6 +130,20 @@ final class Trim implements TakeoffRule {
         job.length(),
         "both sides and head, both faces",
         Buy.of("casing", job.fact("waste.studs"), INNER_DOORS));
+  }
+
+  /** A box on top of another is reached by a stair inside. */
+  private static void stairs(Job job, Tally out) {
+    long upper = job.scope().boxes().stream().filter(b -> b.joint() == Joint.STACKED).count();
+    if (upper == 0) return;
+    out.add(
+        "trim/house/stairs",
+        "Stairs inside, with guard and handrail",
+        Figure.count(upper),
+        Unit.EACH,
+        "one to each box that stands on another",
+        Buy.of("inner-stair", INNER_DOORS),
+        Labour.of("fit-inner-stair", INNER_DOORS));
   }
 
   private static void blinds(Job job, Inside in, Tally out) {

@@ -63,7 +63,13 @@ final class WallFrames implements TakeoffRule {
       for (var o : in.openings(box, wall)) {
         if (!Inside.isFramed(o)) continue;
         framed++;
-        var displaced = StudLayout.displaced(in.along(box, o, wall), o.width(), spacing);
+        var displaced =
+            out.add(
+                "framing-opening/" + box.id() + "-" + o.id() + "/displaced",
+                name + ", studs that opening " + o.id() + " displaces",
+                StudLayout.displaced(in.along(box, o, wall), o.width(), spacing),
+                Unit.EACH,
+                "studs of the grid between its edges: floor(far / spacing) - floor(near / spacing)");
         grid = grid.plus(job.fact("framing.jamb-studs").times(2)).minus(displaced);
         bays = bays.minus(displaced);
         cripples.add(displaced.times(studLength.minus(o.height()).atLeastZero()));

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerpost.measure.UnitSystem;
 import cornerpost.price.PriceBook;
 import cornerpost.price.PriceBookReader;
+import cornerpost.scope.BoxQuestions;
 import cornerpost.scope.EnvelopeQuestions;
 import cornerpost.scope.FinishesQuestions;
+import cornerpost.scope.Joint;
 import cornerpost.scope.Question;
 import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.SiteQuestions;
@@ -23,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever is chosen, both supplied price books can price the inside of it. */
 class InsidePricesTest {
-  private static final List<Line> EVERY_OPTION = everyOption();
+  private static final List<Line> EVERY_OPTION = measureEveryOption();
 
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"quarrow-plains-2026", "velmark-coast-2026"})
@@ -53,8 +55,12 @@ class InsidePricesTest {
     assertThat(missing).isEmpty();
   }
 
+  static List<Line> everyOption() {
+    return EVERY_OPTION;
+  }
+
   /** Each option of each list, one at a time, on a house that has every kind of room. */
-  private static List<Line> everyOption() {
+  private static List<Line> measureEveryOption() {
     var lines = new ArrayList<Line>();
     var questions =
         Stream.of(
@@ -71,7 +77,14 @@ class InsidePricesTest {
             InsideHouses.everyRoom(UnitSystem.METRIC).with(q, value).measured(InsideHouses.RULES));
       }
     }
+    lines.addAll(stacked().measured(InsideHouses.RULES));
     return lines;
+  }
+
+  private static TestScopes stacked() {
+    return TestScopes.metric()
+        .box("A")
+        .box("B", BoxQuestions.JOINED_TO, "A", BoxQuestions.JOINT, Joint.STACKED);
   }
 
   static PriceBook book(String name) throws IOException {

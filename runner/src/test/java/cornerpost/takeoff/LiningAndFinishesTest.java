@@ -18,6 +18,7 @@ import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.FloorFinish;
 import cornerpost.scope.InsulationMaterial;
 import cornerpost.scope.InsulationSide;
+import cornerpost.scope.Joint;
 import cornerpost.scope.LiningBoard;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.RoomUse;
@@ -381,5 +382,18 @@ class LiningAndFinishesTest {
     assertThat(amount(lines, "trim/windows/blinds-hung", Unit.ONE)).isEqualTo(2);
     var none = measured(house().with(FinishesQuestions.BLINDS, false));
     assertThat(has(none, "trim/windows/blinds")).isFalse();
+  }
+
+  @Test
+  void a_box_on_top_of_another_has_a_stair_to_it() {
+    assertThat(has(measured(house()), "trim/house/stairs")).isFalse();
+    var lines =
+        measured(
+            TestScopes.metric()
+                .box("A")
+                .box("B", BoxQuestions.JOINED_TO, "A", BoxQuestions.JOINT, Joint.STACKED));
+    assertThat(amount(lines, "trim/house/stairs", Unit.ONE)).isEqualTo(1);
+    // one for the house and one for the upper storey: IRC R314 asks for each storey
+    assertThat(amount(lines, "electrical/house/smoke-alarms", Unit.ONE)).isEqualTo(2);
   }
 }
