@@ -51,6 +51,7 @@ public final class Estimator {
 
     book.ifPresent(b -> measured(costing, b, lines));
     new OwnLines(costing).add();
+    if (faulty(costing.problems)) return new Result(Optional.empty(), costing.problems);
     requireOneEach(costing.lines);
     QuoteBook.reportStray(
         scope.quotes(),

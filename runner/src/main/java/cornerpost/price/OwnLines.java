@@ -15,6 +15,8 @@ import cornerpost.scope.SuppliedCalendars;
 import cornerpost.takeoff.BuildTask;
 import cornerpost.trace.Figure;
 import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -32,7 +34,15 @@ final class OwnLines {
   }
 
   void add() {
+    var cells = new HashMap<String, String>();
     for (var item : costing.scope.ownItems()) {
+      var before = cells.putIfAbsent(item.id(), item.cell());
+      if (before != null) {
+        costing.problems.add(
+            Costing.fault(
+                item.cell(), "the id '" + item.id() + "' again", "each once; it is in " + before));
+        continue;
+      }
       var unit = Unit.count(item.unit());
       draft(
           "own/" + item.id(),
@@ -46,7 +56,10 @@ final class OwnLines {
           Optional.empty(),
           item.taxed());
     }
-    costing.scope.ownTasks().forEach(this::ownTask);
+    // A second task of an id is the work plan's fault to name.
+    var tasks = new LinkedHashMap<String, OwnTask>();
+    costing.scope.ownTasks().forEach(t -> tasks.putIfAbsent(t.id(), t));
+    tasks.values().forEach(this::ownTask);
     if (costing.scope.generatesTasks()) furniture();
     rent();
     interest();

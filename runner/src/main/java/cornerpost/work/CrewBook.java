@@ -80,11 +80,32 @@ final class CrewBook {
     return project;
   }
 
-  /** A crew entered without a calendar works whenever its tasks do; its calendar is then empty. */
-  List<WorkPlan.CrewLimit> limits() {
+  /**
+   * The crews with their numbers. One entered without a calendar works whenever its tasks do; its
+   * calendar is then empty. Where crews are not limited to one job at a time, there are as many of
+   * those not entered on sheet Crews as all tasks together could ask for.
+   */
+  List<WorkPlan.CrewLimit> limits(List<WorkTask> tasks) {
+    boolean limited =
+        !scope.options().has(OptionsQuestions.LIMIT_CREWS)
+            || scope.options().yes(OptionsQuestions.LIMIT_CREWS);
     return limits.values().stream()
-        .map(l -> open.contains(l.name()) ? new WorkPlan.CrewLimit(l.name(), l.available(), "") : l)
+        .map(
+            l ->
+                new WorkPlan.CrewLimit(
+                    l.name(),
+                    limited || isEntered(l.name()) ? l.available() : asked(l, tasks),
+                    open.contains(l.name()) ? "" : l.calendar()))
         .toList();
+  }
+
+  private boolean isEntered(String crew) {
+    return scope.crews().stream().anyMatch(c -> c.name().equals(crew));
+  }
+
+  private static int asked(WorkPlan.CrewLimit limit, List<WorkTask> tasks) {
+    int sum = tasks.stream().mapToInt(t -> t.demands().getOrDefault(limit.name(), 0)).sum();
+    return Math.max(limit.available(), sum);
   }
 
   Optional<WorkPlan.CrewLimit> find(String name) {

@@ -80,7 +80,7 @@ public final class WorkPlanner {
             new WorkPlan(
                 new CostsOfTasks(tasks).with(estimate.lines()),
                 links,
-                crews.limits(),
+                crews.limits(tasks),
                 crews.calendars(),
                 holidays(),
                 crews.project())),

@@ -553,6 +553,23 @@ class EstimatorTest {
   }
 
   @Test
+  void two_own_items_of_one_id_are_a_fault() {
+    var one = Figure.choice("Own items!D2", "one", BigDecimal.ONE, Unit.ONE);
+    var first =
+        new OwnItem("x", Stage.FINISHES, "X", one, "each", one, Party.OWNER, false, "Own items!A2");
+    var second =
+        new OwnItem("x", Stage.OUTSIDE, "Y", one, "each", one, Party.OWNER, false, "Own items!A3");
+    var scope = with(plain(), List.of(), List.of(first, second), List.of(), List.of());
+    var result = Estimator.estimate(scope, List.of(), Optional.of(new TestBook().book()), FACTS);
+    assertThat(result.estimate()).isEmpty();
+    assertThat(result.problems())
+        .singleElement()
+        .extracting(Problem::message)
+        .asString()
+        .startsWith("Own items!A3: the id 'x' again");
+  }
+
+  @Test
   void quantities_without_a_price_book_are_a_fault() {
     var result =
         Estimator.estimate(

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerpost.fact.Facts;
 import cornerpost.measure.UnitSystem;
-import cornerpost.scope.Problem;
 import cornerpost.scope.Scope;
 import cornerpost.scope.Trade;
 import cornerpost.takeoff.Houses;
@@ -13,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -80,21 +80,23 @@ public class ShippedPriceBooksTest {
     }
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"quarrow-plains-2026", "velmark-coast-2026"})
-  void every_choice_that_is_offered_can_be_priced(String name) throws IOException {
-    var book = shipped(name);
+  @Test
+  void every_choice_that_is_offered_can_be_priced_by_both() throws IOException {
+    var books = List.of(shipped("quarrow-plains-2026"), shipped("velmark-coast-2026"));
     var facts = Facts.supplied();
     var lacking = new TreeSet<String>();
-    var houses = new LinkedHashMap<String, Scope>();
-    houses.putAll(Houses.everyChoice(book.region().units()));
+    var houses = new LinkedHashMap<>(Houses.everyChoice(UnitSystem.METRIC));
     assertThat(houses).hasSizeGreaterThan(200);
+    houses.put("in feet", Houses.oneBedroom(UnitSystem.US, Map.of()));
     houses.forEach(
-        (choice, scope) ->
-            Needs.missing(scope, Takeoff.measure(scope, facts), book).stream()
-                .map(Problem::found)
-                .map(found -> found.replaceAll(", needed by.*", ""))
-                .forEach(lacking::add));
+        (choice, scope) -> {
+          var lines = Takeoff.measure(scope, facts);
+          for (var book : books) {
+            Needs.missing(scope, lines, book).stream()
+                .map(p -> p.message().replaceAll(", needed by[^;]*", ""))
+                .forEach(lacking::add);
+          }
+        });
     assertThat(lacking).isEmpty();
   }
 

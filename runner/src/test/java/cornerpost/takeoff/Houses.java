@@ -16,6 +16,7 @@ import cornerpost.scope.ModifiedWhere;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.OpeningQuestions;
 import cornerpost.scope.OptionsQuestions;
+import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.Party;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Question;
@@ -161,7 +162,7 @@ public final class Houses {
     return all;
   }
 
-  /** Both on the plain house and on one with much chosen, where a choice says more. */
+  /** On the plain house, and on one with much chosen where a choice may say more there. */
   private static void put(
       Map<String, Scope> all,
       UnitSystem units,
@@ -170,7 +171,9 @@ public final class Houses {
       UnaryOperator<TestScopes> chosen) {
     var name = q.sheet().title() + ", " + q.label() + ": " + choice;
     all.put(name, chosen.apply(oneBedroom(TestScopes.in(units))).scope());
-    all.put(name + ", rich", chosen.apply(rich(twoBoxes(TestScopes.in(units)))).scope());
+    if (q.sheet() == OwnerSheet.ENVELOPE || q.sheet() == OwnerSheet.DECK_AND_ROOF) {
+      all.put(name + ", rich", chosen.apply(rich(twoBoxes(TestScopes.in(units)))).scope());
+    }
   }
 
   private static TestScopes oneBedroom(TestScopes house) {

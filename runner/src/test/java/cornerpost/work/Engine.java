@@ -52,7 +52,10 @@ final class Engine {
     var links = plan.links().stream().map(l -> link(l)).toList();
     var crews =
         plan.crews().stream()
-            .map(c -> new Crew(c.name(), c.available(), Optional.of(calendars.get(c.calendar()))))
+            .map(
+                c ->
+                    new Crew(
+                        c.name(), c.available(), Optional.ofNullable(calendars.get(c.calendar()))))
             .toList();
     return Passes.of(
         Network.of(activities, links, crews, start, calendars.get(plan.defaultCalendar())));
