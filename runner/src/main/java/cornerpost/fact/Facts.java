@@ -38,7 +38,6 @@ public final class Facts {
           "finishes.csv",
           "outside.csv",
           "waste.csv",
-          "waits.csv",
           "time.csv",
           "masses.csv",
           "limits.csv");

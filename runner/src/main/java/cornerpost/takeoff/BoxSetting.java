@@ -71,8 +71,8 @@ final class BoxSetting implements TakeoffRule {
             Stage.CONTAINERS,
             "Load on the crane's hook",
             heaviest
-                .plus(job.fact("crane.rigging"))
-                .times(Figure.count(1).plus(job.fact("crane.allowance"))),
+                .plus(job.fact("limit.rigging"))
+                .times(Figure.count(1).plus(job.fact("limit.lift-margin"))),
             job.mass(),
             "tare of the heaviest box + rigging, and 10 %");
     var hours =

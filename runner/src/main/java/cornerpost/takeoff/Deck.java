@@ -239,7 +239,7 @@ final class Deck implements TakeoffRule {
             job.scope()
                 .site()
                 .figure(SiteQuestions.FLOOR_HEIGHT)
-                .ifAtLeast(job.fact("guard.drop"), open, Figure.zero(Dimension.LENGTH)),
+                .ifAtLeast(job.fact("limit.guard-height"), open, Figure.zero(Dimension.LENGTH)),
             job.length(),
             "three open sides less the steps, where the drop is 762 mm or more (IRC R312.1)",
             Buy.of("deck-guard", job.fact("waste.timber"), BuildTask.GUARD),

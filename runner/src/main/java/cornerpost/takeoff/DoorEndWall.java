@@ -119,7 +119,7 @@ final class DoorEndWall implements TakeoffRule {
     var id = "box/" + box.id();
     var name = "Box " + box.id() + ": ";
     var holes =
-        Shape.area(
+        shape.measuredArea(
             job.scope().openingsIn(box, Wall.DOOR_END).stream().filter(Shape::takesUnit).toList());
     var sheet =
         Line.of(

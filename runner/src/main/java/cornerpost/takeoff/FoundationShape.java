@@ -2,11 +2,14 @@ package cornerpost.takeoff;
 
 import cornerpost.measure.Dimension;
 import cornerpost.scope.Foundation;
+import cornerpost.scope.Joint;
 import cornerpost.scope.SiteQuestions;
+import cornerpost.scope.SoilClass;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.Resource.Buy;
 import cornerpost.takeoff.Resource.Labour;
 import cornerpost.trace.Figure;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -25,7 +28,7 @@ final class FoundationShape {
   }
 
   Figure bearing() {
-    var soil = job.scope().site().option(SiteQuestions.SOIL, cornerpost.scope.SoilClass.class);
+    var soil = job.scope().site().option(SiteQuestions.SOIL, SoilClass.class);
     return job.fact(soil.factId() + ".bearing");
   }
 
@@ -59,10 +62,9 @@ final class FoundationShape {
   /** Outside length of the rows along the boxes' long sides; a shared row once. */
   Figure rows() {
     var lengths =
-        new java.util.ArrayList<>(
-            shape.onGround().stream().map(b -> shape.length(b).times(2)).toList());
+        new ArrayList<>(shape.onGround().stream().map(b -> shape.length(b).times(2)).toList());
     for (var pair : shape.pairs()) {
-      if (pair.joint() == cornerpost.scope.Joint.SIDE_BY_SIDE) {
+      if (pair.joint() == Joint.SIDE_BY_SIDE) {
         lengths.add(shape.touching(pair).times(-1));
       }
     }

@@ -7,6 +7,7 @@ final class GroundRules {
   static final List<TakeoffRule> ALL =
       List.of(
           new DevelopedLengths(),
+          new OpeningAreas(),
           new ShellGeometry(),
           new PaperWork(),
           new SiteSetUp(),

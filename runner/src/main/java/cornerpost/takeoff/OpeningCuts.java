@@ -1,5 +1,6 @@
 package cornerpost.takeoff;
 
+import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.scope.FrameSection;
 import cornerpost.scope.Opening;
@@ -20,7 +21,7 @@ final class OpeningCuts implements TakeoffRule {
   public List<Line> measure(Job job) {
     var lines = new ArrayList<Line>();
     for (var opening : job.scope().openings()) {
-      if (!DoorEndWall.takes(job, opening)) lines.addAll(lines(job, opening));
+      lines.addAll(DoorEndWall.takes(job, opening) ? inEndWall(job, opening) : lines(job, opening));
     }
     return lines;
   }
@@ -55,7 +56,7 @@ final class OpeningCuts implements TakeoffRule {
             id + "/steel-removed",
             Stage.SHELL,
             name + "steel taken out",
-            Shape.area(opening)
+            job.measured(id + "/area")
                 .times(Shape.sheets(opening))
                 .times(shape.developed(opening.wall()))
                 .times(shape.sheet(opening.wall()))
@@ -75,6 +76,15 @@ final class OpeningCuts implements TakeoffRule {
       lines.addAll(welds(job, opening, work, cut.named()));
     }
     lines.addAll(edges(job, opening, work, cut.named()));
+    return lines;
+  }
+
+  /** In a wall of posts and sheet nothing is cut: the frame is welded to the posts. */
+  private static List<Line> inEndWall(Job job, Opening opening) {
+    if (opening.frame() == FrameSection.NO_FRAME) return List.of();
+    var work = new Steelwork(new Shape(job).boxOf(opening));
+    var lines = new ArrayList<>(welds(job, opening, work, Shape.perimeter(opening)));
+    lines.addAll(edges(job, opening, work, Figure.zero(Dimension.LENGTH)));
     return lines;
   }
 

@@ -1,5 +1,6 @@
 package cornerpost.takeoff;
 
+import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.scope.FrameSection;
 import cornerpost.scope.Opening;
@@ -94,7 +95,7 @@ final class OpeningFrames implements TakeoffRule {
         "frame/" + section.factId().substring("steel.".length()) + "/bars",
         Stage.SHELL,
         "Bars of " + section.label() + " for the opening frames",
-        Figure.sum(cornerpost.measure.Dimension.LENGTH, List.copyOf(lengths)),
+        Figure.sum(Dimension.LENGTH, List.copyOf(lengths)),
         job.length(),
         "all frames of this section; waste for cutting, then whole bars",
         Buy.of(

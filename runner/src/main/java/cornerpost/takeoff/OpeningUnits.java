@@ -50,9 +50,9 @@ final class OpeningUnits implements TakeoffRule {
             id + "/unit-area",
             Stage.SHELL,
             name + opening.kind().label() + ", glazing: " + opening.glazing().label(),
-            Shape.area(opening),
+            job.measured(id + "/area"),
             job.area(),
-            "width x height",
+            "area of the hole",
             Buy.of(areaItem(opening), task),
             Labour.of("carry-and-set-unit", task)),
         Line.of(

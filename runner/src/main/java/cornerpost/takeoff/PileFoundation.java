@@ -7,6 +7,7 @@ import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.Resource.Buy;
 import cornerpost.takeoff.Resource.Labour;
+import cornerpost.trace.Figure;
 import java.util.List;
 
 /**
@@ -56,7 +57,7 @@ final class PileFoundation implements TakeoffRule {
             "footing/piles/rig",
             Stage.FOUNDATION,
             "Piling rig brought and fetched",
-            cornerpost.trace.Figure.count(1),
+            Figure.count(1),
             Unit.EACH,
             "once",
             Buy.of(kind + "-pile-rig", BuildTask.PILES)));

@@ -160,6 +160,13 @@ final class Shape {
     return Figure.sum(Dimension.AREA, openings.stream().map(Shape::area).toList());
   }
 
+  /** The rows of their areas added up, once {@link OpeningAreas} has written them. */
+  Figure measuredArea(List<Opening> openings) {
+    return Figure.sum(
+        Dimension.AREA,
+        openings.stream().map(o -> job.measured("opening/" + o.id() + "/area")).toList());
+  }
+
   /** Whether a window or an outside door goes into it. */
   static boolean takesUnit(Opening opening) {
     return switch (opening.kind()) {

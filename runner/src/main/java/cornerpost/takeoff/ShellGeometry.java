@@ -34,11 +34,11 @@ final class ShellGeometry implements TakeoffRule {
         along.add(shape.wallArea(box, wall).times(shape.developed(wall)));
         var units = shape.unitsIn(box, wall);
         if (units.isEmpty()) continue;
-        openings.add(Shape.area(units));
-        openingsAlong.add(Shape.area(units).times(shape.developed(wall)));
+        openings.add(shape.measuredArea(units));
+        openingsAlong.add(shape.measuredArea(units).times(shape.developed(wall)));
       }
       var inRoof = shape.unitsIn(box, Wall.ROOF);
-      if (!inRoof.isEmpty()) roofs.add(Shape.area(inRoof).times(-1));
+      if (!inRoof.isEmpty()) roofs.add(shape.measuredArea(inRoof).times(-1));
     }
     for (var box : shape.onGround()) {
       outline.add(shape.length(box).plus(shape.width(box)).times(2));

@@ -1,6 +1,7 @@
 package cornerpost.takeoff;
 
 import cornerpost.measure.Dimension;
+import cornerpost.scope.Box;
 import cornerpost.scope.Foundation;
 import cornerpost.scope.Joint;
 import cornerpost.scope.SiteQuestions;
@@ -117,7 +118,7 @@ final class StripFoundation implements TakeoffRule {
   }
 
   /** Mass on a metre of one long side, with what is stacked on the box. */
-  private static Figure lineLoad(Job job, Shape shape, cornerpost.scope.Box box) {
+  private static Figure lineLoad(Job job, Shape shape, Box box) {
     var load = job.measured("load/" + box.id());
     for (var upper : shape.above(box)) load = load.plus(job.measured("load/" + upper.id()));
     return load.over(shape.length(box).times(2));

@@ -28,6 +28,7 @@ import cornerpost.scope.OpeningQuestions;
 import cornerpost.scope.Party;
 import cornerpost.scope.PermitClass;
 import cornerpost.scope.ProjectQuestions;
+import cornerpost.scope.Question;
 import cornerpost.scope.RoofBuild;
 import cornerpost.scope.SiteAccess;
 import cornerpost.scope.SiteQuestions;
@@ -100,31 +101,38 @@ final class Variants {
     return all;
   }
 
+  /** A section of the same size wherever the workbook comes from. */
+  private static TestScopes framed(
+      TestScopes scopes, String id, String box, Wall wall, OpeningKind kind, String w, String h) {
+    return scopes.opening(
+        id, box, wall, kind, si(w), si(h), OpeningQuestions.FRAME, FrameSection.SHS_50_3);
+  }
+
   /** One box with a door, windows and a sleeve. */
   static TestScopes house(UnitSystem units) {
     return openings(form(units).box("A"), "A");
   }
 
   static TestScopes openings(TestScopes scopes, String box) {
-    return scopes
-        .opening("D-" + box, box, Wall.RIGHT, OpeningKind.GLAZED_DOOR, si("900"), si("2050"))
-        .opening("W-" + box, box, Wall.RIGHT, OpeningKind.WINDOW, si("1200"), si("1050"))
-        .opening("S-" + box, box, Wall.LEFT, OpeningKind.SLEEVE, si("110"), si("110"));
+    framed(scopes, "D-" + box, box, Wall.RIGHT, OpeningKind.GLAZED_DOOR, "900", "2050");
+    framed(scopes, "W-" + box, box, Wall.RIGHT, OpeningKind.WINDOW, "1200", "1050");
+    return framed(scopes, "S-" + box, box, Wall.LEFT, OpeningKind.SLEEVE, "110", "110");
   }
 
   static TestScopes joined(UnitSystem units, Joint joint) {
-    return form(units)
-        .box("A")
-        .box(
-            "B",
-            BoxQuestions.JOINED_TO,
-            "A",
-            BoxQuestions.JOINT,
-            joint,
-            BoxQuestions.JOINT_LENGTH,
-            si("12.192"))
-        .opening("W1", "A", Wall.LEFT, OpeningKind.WINDOW, si("1200"), si("1050"))
-        .opening("P1", "A", Wall.RIGHT, OpeningKind.PASS_THROUGH, si("2400"), si("2100"));
+    var scopes =
+        form(units)
+            .box("A")
+            .box(
+                "B",
+                BoxQuestions.JOINED_TO,
+                "A",
+                BoxQuestions.JOINT,
+                joint,
+                BoxQuestions.JOINT_LENGTH,
+                si("12.192"));
+    framed(scopes, "W1", "A", Wall.LEFT, OpeningKind.WINDOW, "1200", "1050");
+    return framed(scopes, "P1", "A", Wall.RIGHT, OpeningKind.PASS_THROUGH, "2400", "2100");
   }
 
   private static TestScopes bare(UnitSystem units) {
@@ -209,9 +217,8 @@ final class Variants {
     return scopes;
   }
 
-  private static void same(TestScopes scopes, cornerpost.scope.Question q) {
-    if (q.kind() != cornerpost.scope.Question.Kind.NUMBER || q.standard().metric().isEmpty())
-      return;
+  private static void same(TestScopes scopes, Question q) {
+    if (q.kind() != Question.Kind.NUMBER || q.standard().metric().isEmpty()) return;
     scopes.with(q, si(q.standard().metric()));
   }
 }
