@@ -19,7 +19,7 @@ final class BarChart {
   private static final int BAND = 36;
 
   private static final double ROW = 19;
-  private static final double NAMES = 290;
+  private static final double NAMES = 310;
   private static final double WIDTH = 980;
   private static final double TOP = 22;
 
@@ -146,7 +146,7 @@ final class BarChart {
   /** Names are cut where the bars begin; the table has them whole. */
   private static String shortened(DatedTask t) {
     var name = t.task().name();
-    int most = t.drivesMoveIn() ? 40 : 44;
+    int most = t.drivesMoveIn() ? 43 : 48;
     return name.codePointCount(0, name.length()) <= most
         ? name
         : name.substring(0, name.offsetByCodePoints(0, most - 1)).strip() + "…";

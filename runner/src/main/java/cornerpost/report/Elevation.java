@@ -1,6 +1,8 @@
 package cornerpost.report;
 
 import cornerpost.measure.UnitSystem;
+import cornerpost.scope.CargoDoors;
+import cornerpost.scope.Foundation;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.Scope;
@@ -59,7 +61,7 @@ final class Elevation {
     svg.rect("shell", 0, top, run(), box.height(), "data-wall", wall.label());
     svg.rect("ribs", 60, top + 100, run() - 120, box.height() - 250);
     svg.line("floor-line", 0, 0, run(), 0);
-    if (wall == Wall.DOOR_END) cargoDoors(top, under);
+    if (wall == Wall.DOOR_END && box.box().cargoDoors() != CargoDoors.REMOVE) cargoDoors(top);
     if (grounded) {
       svg.line("ground", -text * 2, lowest, run() + text * 2, lowest);
       legs(under, ground);
@@ -109,7 +111,7 @@ final class Elevation {
     return Words.size(length.value(), units);
   }
 
-  private void cargoDoors(double top, double under) {
+  private void cargoDoors(double top) {
     double half = run() / 2;
     svg.rect("door-leaf", 90, top + 120, half - 100, box.height() - 240);
     svg.rect("door-leaf", half + 10, top + 120, half - 100, box.height() - 240);
@@ -120,6 +122,11 @@ final class Elevation {
     if (ground <= under || site.find(SiteQuestions.SUPPORTS_A_SIDE).isEmpty()) return;
     double size = Placed.mm(site.figure(SiteQuestions.PIER_WIDTH));
     boolean side = wall == Wall.LEFT || wall == Wall.RIGHT;
+    var kind = site.option(SiteQuestions.FOUNDATION, Foundation.class);
+    if (side && (kind == Foundation.STRIPS || kind == Foundation.SKIDS)) {
+      svg.rect("support", 0, under, run(), ground - under);
+      return;
+    }
     int count = side ? site.whole(SiteQuestions.SUPPORTS_A_SIDE) : 2;
     double inset = side ? FloorPlan.CORNER_U : FloorPlan.CORNER_V;
     for (int i = 0; i < count; i++) {

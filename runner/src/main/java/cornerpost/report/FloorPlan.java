@@ -11,7 +11,9 @@ import cornerpost.scope.Scope;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.Wall;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The floor plan of one level, to scale in millimetres: shell, rooms, partitions, openings,
@@ -31,6 +33,7 @@ final class FloorPlan {
   private final UnitSystem units;
   private final List<Placed> boxes;
   private final int level;
+  private final Optional<Double> stripWidth;
   private final Extent shell = new Extent();
   private final Extent page = new Extent();
   private double built;
@@ -39,7 +42,11 @@ final class FloorPlan {
   private double large;
   private Svg svg;
 
-  FloorPlan(Scope scope, List<Placed> all, int level) {
+  /**
+   * @param stripWidth measured width of strip footings, mm; where there are none, empty
+   */
+  FloorPlan(Scope scope, List<Placed> all, int level, Optional<Double> stripWidth) {
+    this.stripWidth = stripWidth;
     this.scope = scope;
     this.units = scope.units();
     this.boxes = all.stream().filter(b -> b.level() == level).toList();
@@ -212,39 +219,51 @@ final class FloorPlan {
     if (b.box().joint() == Joint.STACKED || site.find(SiteQuestions.FOUNDATION).isEmpty()) return;
     var kind = site.option(SiteQuestions.FOUNDATION, Foundation.class);
     double size = Placed.mm(site.figure(SiteQuestions.PIER_WIDTH));
-    switch (kind) {
-      case SLAB, RAFT ->
-          svg.rect("support", 0, 0, b.length(), b.width(), "data-support", b.box().id());
-      case STRIPS, SKIDS -> {
-        for (double v : new double[] {CORNER_V, b.width() - CORNER_V}) {
-          svg.rect("support", 0, v - size / 2, b.length(), size, "data-support", b.box().id());
-        }
-      }
-      default -> {
-        int count = site.whole(SiteQuestions.SUPPORTS_A_SIDE);
+    if (kind == Foundation.SLAB || kind == Foundation.RAFT) {
+      svg.rect("support", 0, 0, b.length(), b.width(), "data-support", b.box().id());
+      return;
+    }
+    for (double v : rows(b)) {
+      if (kind == Foundation.STRIPS || kind == Foundation.SKIDS) {
+        double wide = kind == Foundation.STRIPS ? stripWidth.orElse(size) : size;
+        svg.rect("support", 0, v - wide / 2, b.length(), wide, "data-support", b.box().id());
+      } else {
         boolean round = kind == Foundation.SCREW_PILES || kind == Foundation.DRIVEN_PILES;
-        for (int i = 0; i < count; i++) {
-          double u = CORNER_U + i * (b.length() - 2 * CORNER_U) / (count - 1);
-          for (double v : new double[] {CORNER_V, b.width() - CORNER_V}) {
-            if (round) {
-              svg.add(
-                  "circle",
-                  "class",
-                  "support",
-                  "cx",
-                  u,
-                  "cy",
-                  v,
-                  "r",
-                  size / 2,
-                  "data-support",
-                  b.box().id());
-            } else {
-              svg.rect(
-                  "support", u - size / 2, v - size / 2, size, size, "data-support", b.box().id());
-            }
-          }
-        }
+        row(b, v, site.whole(SiteQuestions.SUPPORTS_A_SIDE), size, round);
+      }
+    }
+  }
+
+  /** Under both long sides; boxes side by side share a row under their joint, drawn once. */
+  private List<Double> rows(Placed b) {
+    var rows = new ArrayList<Double>();
+    for (boolean left : new boolean[] {true, false}) {
+      var beside = b.onPlot(b.length() / 2, left ? -200 : b.width() + 200);
+      var other = boxes.stream().filter(o -> o != b && o.covers(beside[0], beside[1])).findFirst();
+      if (other.isEmpty()) rows.add(left ? CORNER_V : b.width() - CORNER_V);
+      else if (boxes.indexOf(other.get()) > boxes.indexOf(b)) rows.add(left ? 0 : b.width());
+    }
+    return rows;
+  }
+
+  private void row(Placed b, double v, int count, double size, boolean round) {
+    for (int i = 0; i < count; i++) {
+      double u = CORNER_U + i * (b.length() - 2 * CORNER_U) / (count - 1);
+      if (round) {
+        svg.add(
+            "circle",
+            "class",
+            "support",
+            "cx",
+            u,
+            "cy",
+            v,
+            "r",
+            size / 2,
+            "data-support",
+            b.box().id());
+      } else {
+        svg.rect("support", u - size / 2, v - size / 2, size, size, "data-support", b.box().id());
       }
     }
   }

@@ -7,6 +7,7 @@ import cornerpost.scope.Wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The drawings of the house and the table of its openings. */
 final class HouseSection {
@@ -34,7 +35,7 @@ final class HouseSection {
     for (int level = 0; level < levels; level++) {
       int at = level;
       if (boxes.stream().noneMatch(b -> b.level() == at)) continue;
-      var drawing = new FloorPlan(scope, boxes, level).draw();
+      var drawing = new FloorPlan(scope, boxes, level, stripWidth()).draw();
       plans.add(
           new Figure(
               "plan-figure-" + level,
@@ -50,6 +51,19 @@ final class HouseSection {
     model.put("openings", scope.openings().stream().map(this::row).toList());
     model.put("sizeUnit", Words.sizeUnit(scope.units()));
     model.put("sizeWord", scope.units() == UnitSystem.METRIC ? "millimetres" : "inches");
+  }
+
+  /** Area over length of the strips, as measured. */
+  private Optional<Double> stripWidth() {
+    return measured("footing/strips/area")
+        .flatMap(a -> measured("footing/strips/length").map(l -> a / l * 1000));
+  }
+
+  private Optional<Double> measured(String id) {
+    return plan.lines().stream()
+        .filter(l -> l.id().equals(id) && !l.quantity().isZero())
+        .map(l -> l.quantity().value().doubleValue())
+        .findFirst();
   }
 
   private List<Figure> elevations(List<Placed> boxes) {

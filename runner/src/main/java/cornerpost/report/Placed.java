@@ -128,4 +128,12 @@ record Placed(
       x + u * Math.cos(a) - v * Math.sin(a), y + u * Math.sin(a) + v * Math.cos(a)
     };
   }
+
+  /** Whether a point of the plot lies in the box. */
+  boolean covers(double atX, double atY) {
+    double a = Math.toRadians(-rotation);
+    double u = (atX - x) * Math.cos(a) + (atY - y) * Math.sin(a);
+    double v = -(atX - x) * Math.sin(a) + (atY - y) * Math.cos(a);
+    return u >= 0 && u <= length && v >= 0 && v <= width;
+  }
 }

@@ -103,7 +103,25 @@ class DrawingTest {
     var piles = Page.in(plan(page), "circle", e -> e.hasAttribute("data-support"));
     assertThat(piles).hasSize(8);
     // (12,192 - 2 x 89) / 3 = 4,004.667 apart
-    assertThat(Page.number(piles.get(2), "cx")).isCloseTo(4093.667, within(0.001));
+    assertThat(Page.number(piles.get(1), "cx")).isCloseTo(4093.667, within(0.001));
+  }
+
+  @Test
+  void boxes_side_by_side_share_one_row_of_supports_under_their_joint() {
+    var page =
+        page(
+            SamplePlan.house(UnitSystem.METRIC)
+                .box(
+                    BoxQuestions.ID, "B",
+                    BoxQuestions.SIZE, "40 ft high cube",
+                    BoxQuestions.ACROSS, "2.438",
+                    BoxQuestions.JOINED_TO, "A",
+                    BoxQuestions.JOINT, "side by side"));
+    var all = Page.in(plan(page), "rect", e -> e.hasAttribute("data-support"));
+    assertThat(all).hasSize(9); // three rows of three
+    var shared =
+        all.stream().map(Page::rect).filter(r -> Math.abs(r[1] + r[3] / 2 - 2438) < 0.5).toList();
+    assertThat(shared).hasSize(3);
   }
 
   @Test
