@@ -1,5 +1,6 @@
 package cornerpost.finance;
 
+import cornerpost.measure.Money;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Answers;
 import cornerpost.scope.DayCount;
@@ -30,11 +31,15 @@ public record LoanTerms(
     Optional<BigDecimal> value,
     Optional<LocalDate> maturity) {
 
-  /** The answers of sheet Loan; what was not asked there counts as nothing. */
-  public static LoanTerms of(Answers loan) {
+  /**
+   * The answers of sheet Loan; what was not asked there counts as nothing.
+   *
+   * @param decimals of the currency, to which entered amounts are rounded
+   */
+  public static LoanTerms of(Answers loan, int decimals) {
     return new LoanTerms(
-        amount(loan, LoanQuestions.AMOUNT),
-        amount(loan, LoanQuestions.CASH),
+        Money.halfUp(amount(loan, LoanQuestions.AMOUNT), decimals),
+        Money.halfUp(amount(loan, LoanQuestions.CASH), decimals),
         amount(loan, LoanQuestions.RATE),
         loan.has(LoanQuestions.DAY_COUNT)
             ? loan.option(LoanQuestions.DAY_COUNT, DayCount.class)

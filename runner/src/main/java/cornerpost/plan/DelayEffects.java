@@ -104,25 +104,27 @@ final class DelayEffects {
         moved == 0
             ? target + " stays on " + goal
             : target + " comes " + days(moved) + " later, on " + goal);
-    int absorbed = delay.days() - moved;
-    if (absorbed > 0) text.append(absorbed(delay, before, absorbed));
-    int inOrder = inThePresentOrder(delay, before);
-    if (inOrder > moved) {
-      text.append("; another order of the crews saves ").append(days(inOrder - moved));
-    }
+    text.append(absorbed(delay, before, moved));
     var losers = losers(delay, before, after, network);
     if (!losers.isEmpty()) text.append("; ").append(losers);
     return text.toString();
   }
 
-  private String absorbed(Delay delay, Sequence before, int absorbed) {
-    int slack = Math.min(absorbed, planning.floatDays(delay.task(), before, delay.days()));
-    int rest = absorbed - slack;
-    return "; "
-        + (slack == 0 ? "" : days(slack) + " absorbed by the float of " + delay.name())
-        + (slack > 0 && rest > 0 ? " and " : "")
-        + (rest == 0 ? "" : days(rest) + (slack > 0 ? "" : " absorbed"))
-        + (rest == 0 ? "" : " by days on which nobody would work, or by the crews");
+  /** What became of the days that do not reach the goal. */
+  private String absorbed(Delay delay, Sequence before, int moved) {
+    int slack = planning.floatDays(delay.task(), before, delay.days());
+    int left = delay.days() - moved;
+    if (left == 0) {
+      return slack == 0 ? "" : "; up to " + days(slack) + " late would have moved nothing";
+    }
+    int byFloat = Math.min(left, slack);
+    int byOrder = Math.max(0, Math.min(left - byFloat, inThePresentOrder(delay, before) - moved));
+    int byRest = left - byFloat - byOrder;
+    var parts = new ArrayList<String>();
+    if (byFloat > 0) parts.add(days(byFloat) + " by the float of " + delay.name());
+    if (byOrder > 0) parts.add(days(byOrder) + " by another order of the crews");
+    if (byRest > 0) parts.add(days(byRest) + " by days on which nobody works anyhow");
+    return "; absorbed: " + String.join(", ", parts);
   }
 
   private int inThePresentOrder(Delay delay, Sequence before) {

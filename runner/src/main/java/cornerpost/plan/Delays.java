@@ -23,16 +23,20 @@ import java.util.List;
  * serve the other plan too, and a delay shall not look like a gain.
  */
 final class Delays {
-  private final long schedules;
+  /** A hundred tasks are tried in 2000 orders, larger plans in fewer: it takes as long. */
+  private static final long TASKS_PLACED = 200_000;
+
+  private static final long LEAST_ORDERS = 50;
+
   private final long seed;
 
-  Delays(long schedules, long seed) {
-    this.schedules = schedules;
+  Delays(long seed) {
     this.seed = seed;
   }
 
   Sequence plain(Network network) {
-    return Sequence.of(network, schedules, seed);
+    long orders = TASKS_PLACED / Math.max(1, network.activities().size());
+    return Sequence.of(network, Math.max(LEAST_ORDERS, Math.min(2_000, orders)), seed);
   }
 
   /** A plan with these delays on top of what it has. */
@@ -40,8 +44,8 @@ final class Delays {
     var changed = putOff(delays, base);
     if (changed.isEmpty()) return base;
     var kept = base.keeping(changed);
-    var anew = Sequence.of(kept.network(), schedules, seed);
-    if (!base.crewLimited()) return anew; // no order to keep; it may need one now
+    var anew = plain(kept.network());
+    if (!base.crewLimited() || !kept.holdsOrder()) return anew; // no order that could be kept
     boolean sooner = goal(anew.ordered()).isBefore(goal(kept.ordered()));
     boolean tooSoon = goal(anew.ordered()).isBefore(goal(base.ordered()));
     return sooner && !tooSoon ? anew : kept.boundedBy(anew);

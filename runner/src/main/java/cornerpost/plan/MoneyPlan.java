@@ -41,7 +41,7 @@ final class MoneyPlan {
     this.estimate = estimate;
     var programme = tasks.programme();
     decimals = Money.minorDigits(estimate.currency());
-    terms = LoanTerms.of(scope.loan());
+    terms = LoanTerms.of(scope.loan(), decimals);
     var allowance = sum(CostLine.Kind.INTEREST);
     var payments = Payments.of(estimate, tasks, orders, terms.draws());
     var completion =

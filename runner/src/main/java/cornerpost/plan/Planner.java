@@ -27,9 +27,6 @@ import java.util.Optional;
  * of a step stop those that build on it; all that are found are given together.
  */
 public final class Planner {
-  /** How many orders of work are tried where crews are short; as much as a second or two allows. */
-  static final long SCHEDULES = 2000;
-
   /** Farther than this a float of delivery is not looked for, in days. */
   private static final int MOST_FLOAT = 3650;
 
@@ -101,7 +98,7 @@ public final class Planner {
       Network network,
       List<Delay> delays,
       LocalDate status) {
-    var planning = new Delays(SCHEDULES, RiskInput.seed(scope, options));
+    var planning = new Delays(RiskInput.seed(scope, options));
     var plain = planning.plain(network);
     var sequence = planning.with(delays, plain);
     var words = new WaitWords(sequence, said(delays), status);

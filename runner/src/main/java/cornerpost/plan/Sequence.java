@@ -4,25 +4,19 @@ import cornerpost.schedule.Activity;
 import cornerpost.schedule.Budget;
 import cornerpost.schedule.CrewSchedule;
 import cornerpost.schedule.Dates;
-import cornerpost.schedule.Link;
 import cornerpost.schedule.Network;
 import cornerpost.schedule.Passes;
 import cornerpost.schedule.Sequencer;
 import cornerpost.schedule.Timetable;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * A network with planned dates, and the order in which each crew goes from task to task.
  *
  * <p>That order is written down as links: a crew's next task waits for the one it comes from. The
  * early dates of the network with those links are the planned dates, so that what drives them, and
- * what a delay does while the order stays, can be asked of the two passes. Handing on: tasks in
- * order of planned start take the hands that came free last, first.
+ * what a delay does while the order stays, can be asked of the two passes.
  */
 final class Sequence {
   /** A crew's hands go from one task to another. */
@@ -44,7 +38,7 @@ final class Sequence {
   /** Finds planned dates; the same seed and schedule count give the same. */
   static Sequence of(Network network, long schedules, long seed) {
     var schedule = Sequencer.sequence(network, Budget.schedules(schedules), seed);
-    var handovers = schedule.crewLimited() ? handovers(network, schedule) : List.<Handover>of();
+    var handovers = schedule.crewLimited() ? Handing.of(network, schedule) : List.<Handover>of();
     return new Sequence(
         schedule.timetable(),
         handovers,
@@ -126,13 +120,7 @@ final class Sequence {
   private static Timetable ordered(
       Network network, CrewSchedule schedule, List<Handover> handovers) {
     if (handovers.isEmpty()) return schedule.timetable();
-    var links = new ArrayList<>(network.links());
-    var known = new HashSet<>(network.links());
-    for (var h : handovers) {
-      var link = Link.of(h.before(), h.after());
-      if (known.add(link)) links.add(link);
-    }
-    var withOrder = network.withLinks(links);
+    var withOrder = network.withLinks(Handing.links(network, handovers));
     var times = Passes.of(withOrder);
     // The sequencer puts every task where its links and crews first allow. Should one be left
     // later than that, its planned start holds it.
@@ -146,69 +134,9 @@ final class Sequence {
     return held == withOrder ? times : Passes.of(held);
   }
 
-  private static List<Handover> handovers(Network network, CrewSchedule schedule) {
-    var handovers = new ArrayList<Handover>();
-    for (var crew : network.crews()) {
-      var users =
-          network.activities().stream()
-              .filter(a -> a.demands().containsKey(crew.name()) && holds(a))
-              .sorted(Comparator.comparing(a -> heldFrom(a, network, schedule)))
-              .toList();
-      handovers.addAll(handovers(crew.name(), crew.available(), users, network, schedule));
-    }
-    return handovers;
-  }
-
-  private static boolean holds(Activity a) {
-    return a.progress().finish().isEmpty()
-        && a.progress().remainingMinutes().orElse(a.minutes()) > 0;
-  }
-
-  /** When the crew is needed: from the start, or from when a started task goes on. */
-  private static LocalDateTime heldFrom(Activity a, Network network, CrewSchedule schedule) {
-    var dates = schedule.planned(a.id());
-    if (a.progress().start().isEmpty()) return dates.start();
-    long left = a.progress().remainingMinutes().orElse(1);
-    return a.isElapsed()
-        ? dates.finish().minusMinutes(left)
-        : network.calendarOf(a.id()).plus(dates.finish(), -left);
-  }
-
-  private static final class Hands {
-    final Activity from;
-    final LocalDateTime free;
-    int number;
-
-    Hands(Activity from, LocalDateTime free, int number) {
-      this.from = from;
-      this.free = free;
-      this.number = number;
-    }
-  }
-
-  private static List<Handover> handovers(
-      String crew, int available, List<Activity> users, Network network, CrewSchedule schedule) {
-    var handovers = new ArrayList<Handover>();
-    var pool = new ArrayList<Hands>();
-    int idle = available;
-    for (var task : users) {
-      int needed = task.demands().get(crew);
-      var from = heldFrom(task, network, schedule);
-      pool.sort(Comparator.comparing((Hands h) -> h.free).reversed());
-      Set<String> taken = new HashSet<>();
-      for (var h : pool) {
-        if (needed > 0 && h.number > 0 && !h.free.isAfter(from)) {
-          int n = Math.min(needed, h.number);
-          h.number -= n;
-          needed -= n;
-          if (taken.add(h.from.id())) handovers.add(new Handover(h.from.id(), task.id(), crew));
-        }
-      }
-      idle -= needed;
-      pool.removeIf(h -> h.number == 0);
-      pool.add(new Hands(task, schedule.planned(task.id()).finish(), task.demands().get(crew)));
-    }
-    if (idle < 0) throw new IllegalStateException("Crew '" + crew + "' is asked for too much");
-    return handovers;
+  /** Whether the links hold the whole order; not where a link of the network runs against it. */
+  boolean holdsOrder() {
+    return Handing.links(network(), handovers).size()
+        == network().links().size() + Handing.pairs(network(), handovers).size();
   }
 }

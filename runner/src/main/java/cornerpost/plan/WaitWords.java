@@ -5,9 +5,11 @@ import cornerpost.schedule.Link;
 import cornerpost.schedule.Timing;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Says in words what sets the planned start of a task. */
 final class WaitWords {
@@ -21,6 +23,7 @@ final class WaitWords {
   private final Sequence sequence;
   private final Map<String, String> delays;
   private final LocalDate status;
+  private final Set<Link> links;
 
   /**
    * @param delays what is said of a task that starts where a delay put it, by task id
@@ -29,6 +32,7 @@ final class WaitWords {
     this.sequence = sequence;
     this.delays = Map.copyOf(delays);
     this.status = status;
+    links = new HashSet<>(sequence.network().links());
   }
 
   Why of(String id) {
@@ -48,7 +52,7 @@ final class WaitWords {
 
   private String words(Link link) {
     var name = sequence.network().get(link.before()).name();
-    if (!sequence.network().links().contains(link)) {
+    if (!links.contains(link)) {
       return "waits for crew "
           + String.join(" and crew ", sequence.crewsBetween(link.before(), link.after()))
           + ", busy with "

@@ -107,7 +107,7 @@ class LenderArithmeticTest {
 
   @Test
   void no_loan_has_no_ratios() {
-    var terms = LoanTerms.of(Answers.none("Loan"));
+    var terms = LoanTerms.of(Answers.none("Loan"), 2);
     var balance =
         CostToComplete.balance(
             terms, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, List.of(), n("100"), 2);

@@ -102,11 +102,12 @@ class DelaysTest {
       assertThat(ChronoUnit.DAYS.between(plan.programme().moveIn(), row.moveIn()))
           .isEqualTo(row.moveInDays());
     }
-    assertThat(rows.get(0).words()).contains("7 days absorbed by the float of Boxes delivered");
+    assertThat(rows.get(0).words())
+        .contains("stays on 2026-11-20; absorbed: 7 days by the float of Boxes delivered");
     assertThat(rows.get(2).cost()).isEqualByComparingTo("459.97");
     assertThat(rows.get(2).words())
         .contains("Move-in comes 14 days later, on 2026-12-04")
-        .contains("14 days absorbed by the float of Boxes delivered")
+        .contains("absorbed: 14 days by the float of Boxes delivered")
         .contains("USD 459.97");
   }
 

@@ -361,6 +361,45 @@ class PlannerTest {
             new Programme.CrewDay("Friends", MONDAY, BigDecimal.valueOf(2), BigDecimal.valueOf(4)));
   }
 
+  // A link may run against the order in which a crew goes: B's finish holds A's, less ten days.
+  @Test
+  void an_overlap_that_runs_against_the_crew_is_no_loop() {
+    var scope =
+        weekdays()
+            .crew("Team", 1)
+            .task("A", 2)
+            .task("B", 4)
+            .task("S", 2)
+            .task("C", 3)
+            .task("D", 3)
+            .needs("A", "Team", 1)
+            .needs("B", "Team", 1)
+            .needs("C", "Team", 1)
+            .needs("D", "Team", 1)
+            .link("B", "C")
+            .link("B", "D")
+            .link("S", "B")
+            .link("B", "A", LinkRelation.FINISH_TO_FINISH, "-10", DurationUnit.DAYS);
+    var plan = planned(scope);
+    PlanChecker.check(plan);
+    assertThat(plan.programme().crewLimited()).isTrue();
+    assertThat(task(plan, "A").firstDay()).isBefore(task(plan, "B").firstDay());
+    var late =
+        PublishedNetworksTest.planned(
+            scope, RunOptions.NONE.delaying(List.of(new RunOptions.DelayOption("A", 3))));
+    PlanChecker.check(late);
+  }
+
+  @Test
+  void no_tasks_at_all_are_a_plan_of_no_days() {
+    var plan = planned(new OwnScope());
+    assertThat(plan.programme().durationDays()).isEqualByComparingTo("0");
+    assertThat(plan.programme().tasks()).isEmpty();
+    assertThat(plan.programme().drivingPath()).isEmpty();
+    assertThat(plan.programme().finish()).isEqualTo(MONDAY);
+    assertThat(plan.finance().draws()).isEmpty();
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
   void no_link_date_or_crew_number_is_ever_broken(long seed) {
