@@ -33,9 +33,18 @@ final class ExampleWorkbooks {
     return TemplateWriter.write(TemplateWriter.withUsualRows(entries), Facts.supplied());
   }
 
+  /**
+   * @param args the folder of the templates, and the page whose list of entries is to be renewed
+   */
   public static void main(String[] args) throws IOException {
     for (var file : all().entrySet()) {
       Files.write(Path.of(args[0]).resolve(file.getKey()), file.getValue());
     }
+    var page = Path.of(args[1]);
+    var text = Files.readString(page);
+    int mark = text.indexOf(WorkbookPage.MARK);
+    if (mark < 0) throw new IllegalArgumentException("No mark in " + page);
+    Files.writeString(
+        page, text.substring(0, mark) + WorkbookPage.MARK + "\n" + WorkbookPage.entries());
   }
 }

@@ -8,6 +8,7 @@ import static cornerpost.scope.OwnerSheet.OPENINGS;
 import static cornerpost.scope.OwnerSheet.OWN_ITEMS;
 import static cornerpost.scope.OwnerSheet.OWN_LINKS;
 import static cornerpost.scope.OwnerSheet.OWN_TASKS;
+import static cornerpost.scope.OwnerSheet.QUOTES;
 import static cornerpost.scope.OwnerSheet.ROOMS;
 import static cornerpost.scope.OwnerSheet.WHO_DOES_WHAT;
 
@@ -35,7 +36,7 @@ final class OneBedroomExample {
     e.answer(ProjectQuestions.NAME, "Juniper Lane cabin")
         .answer(ProjectQuestions.START, "2027-03-01")
         .answer(ProjectQuestions.PRICE_BOOK, "quarrow-plains-2026")
-        .answer(ProjectQuestions.TIME_ALLOWED, "9");
+        .answer(ProjectQuestions.TIME_ALLOWED, "8");
     house(e);
     ground(e);
     inside(e);
@@ -81,7 +82,6 @@ final class OneBedroomExample {
     opening(e, "W1", "left side", "window", "48", "36", "42", "7", "double, low-e", "yes", TUBE);
     opening(e, "W2", "left side", "window", "24", "18", "60", "22", "double, low-e", "yes", TUBE);
     opening(e, "W3", "right side", "window", "36", "48", "24", "31", "double, low-e", "yes", TUBE);
-    opening(e, "W4", "left side", "window", "36", "24", "54", "32", "double, low-e", "no", TUBE);
     opening(e, "V1", "left side", "vent", "6", "6", "84", "12.5", "none", "no", NO_FRAME);
     opening(e, "V2", "left side", "vent", "6", "6", "88", "25", "none", "no", NO_FRAME);
     opening(e, "S1", "left side", "service sleeve", "4", "4", "3", "23", "none", "no", NO_FRAME);
@@ -106,47 +106,58 @@ final class OneBedroomExample {
   }
 
   private static void ground(WorkbookEntries e) {
-    e.answer(SiteQuestions.CRANE_REACH, "30")
-        .answer(SiteQuestions.DELIVERY_DISTANCE, "65")
-        .answer(SiteQuestions.CLEARING, "2000")
-        .answer(SiteQuestions.ACCESS_TRACK, "60")
-        .answer(SiteQuestions.FENCE, "180")
+    e.answer(SiteQuestions.CRANE_REACH, "24")
+        .answer(SiteQuestions.DELIVERY_DISTANCE, "40")
+        .answer(SiteQuestions.CLEARING, "900")
+        .answer(SiteQuestions.ACCESS_TRACK, "20")
+        .answer(SiteQuestions.FENCE, "60")
         .answer(SiteQuestions.FROST_DEPTH, "30")
         .answer(DeckAndRoofQuestions.DECK_BOX, "A")
-        .answer(DeckAndRoofQuestions.DECK_LENGTH, "20")
-        .answer(DeckAndRoofQuestions.PATH_LENGTH, "30")
-        .answer(DeckAndRoofQuestions.PLANTING, "800");
+        .answer(DeckAndRoofQuestions.DECK_LENGTH, "12")
+        .answer(DeckAndRoofQuestions.ROOF, "coated")
+        .answer(DeckAndRoofQuestions.GUTTERS, "no")
+        .answer(DeckAndRoofQuestions.PATH_LENGTH, "12")
+        .answer(DeckAndRoofQuestions.PLANTING, "400");
   }
 
   private static void inside(WorkbookEntries e) {
     e.answer(EnvelopeQuestions.UNDERFLOOR, "extruded polystyrene board")
-        .answer(ServicesQuestions.POWER_DISTANCE, "90")
-        .answer(ServicesQuestions.WATER_DISTANCE, "70")
-        .answer(ServicesQuestions.WASTE_DISTANCE, "75")
-        .answer(FinishesQuestions.KITCHEN_RUN, "9")
-        .answer(FinishesQuestions.WARDROBE, "5")
-        .answer(FinishesQuestions.FURNITURE, "2500");
+        .answer(EnvelopeQuestions.BOARD_FINISH, "tape and fill")
+        .answer(ServicesQuestions.POWER_DISTANCE, "40")
+        .answer(ServicesQuestions.WATER_DISTANCE, "40")
+        .answer(ServicesQuestions.WASTE_DISTANCE, "45")
+        .answer(ServicesQuestions.DATA, "no")
+        .answer(ServicesQuestions.EXTRA_SOCKETS, "0")
+        .answer(ServicesQuestions.OUTSIDE_LIGHTS, "1")
+        .answer(FinishesQuestions.WALL_TILE_HEIGHT, "0")
+        .answer(FinishesQuestions.WET_FLOOR, "sheet vinyl")
+        .answer(FinishesQuestions.BATHROOM_LEVEL, "basic")
+        .answer(FinishesQuestions.KITCHEN_RUN, "8")
+        .answer(FinishesQuestions.KITCHEN_LEVEL, "basic")
+        .answer(FinishesQuestions.APPLIANCES, "basic")
+        .answer(FinishesQuestions.WARDROBE, "4")
+        .answer(FinishesQuestions.BLINDS, "no");
   }
 
   private static void work(WorkbookEntries e) {
     who(e, "Design and permits", "hired", "", "");
     who(e, "Groundworks", "hired", "", "");
-    who(e, "Foundations", "mixed", "0.5", "");
+    who(e, "Foundations", "mixed", "0.6", "");
     who(e, "Utility connections", "hired", "", "");
     who(e, "Delivery and setting", "hired", "", "");
     who(e, "Steelwork and openings", "hired", "", "");
-    who(e, "Windows and doors", "mixed", "0.5", "");
-    who(e, "Roofing and cladding", "mixed", "0.4", "");
+    who(e, "Windows and doors", "owner", "", "2");
+    who(e, "Roofing and cladding", "owner", "", "2");
     who(e, "Deck and outside works", "owner", "", "2");
     who(e, "Framing", "owner", "", "2");
     who(e, "Electrical", "hired", "", "");
     who(e, "Plumbing", "hired", "", "");
     who(e, "Heating and cooling", "hired", "", "");
     who(e, "Insulation", "mixed", "0.4", "");
-    who(e, "Boarding and plastering", "mixed", "0.5", "");
+    who(e, "Boarding and plastering", "owner", "", "2");
     who(e, "Painting", "owner", "", "2");
     who(e, "Flooring", "owner", "", "");
-    who(e, "Tiling", "hired", "", "");
+    who(e, "Tiling", "owner", "", "");
     who(e, "Kitchen and joinery", "owner", "", "");
     who(e, "Cleaning and close-out", "owner", "", "");
     e.row(CALENDARS, "Weekdays", "8", "8", "8", "8", "8", "0", "0", "yes");
@@ -164,26 +175,25 @@ final class OneBedroomExample {
   }
 
   private static void money(WorkbookEntries e) {
-    e.answer(LoanQuestions.AMOUNT, "45000")
-        .answer(LoanQuestions.CASH, "45000")
+    e.answer(LoanQuestions.AMOUNT, "40000")
+        .answer(LoanQuestions.CASH, "58000")
         .answer(LoanQuestions.RATE, "0.0825")
         .answer(LoanQuestions.VALUE, "125000")
-        .answer(LoanQuestions.MATURITY, "2028-03-01")
-        .answer(OptionsQuestions.RENT, "850");
+        .answer(LoanQuestions.MATURITY, "2028-03-01");
   }
 
   private static void own(WorkbookEntries e) {
     e.row(
         OWN_ITEMS,
-        "shed",
+        "wood-store",
         "8 Outside",
-        "Garden shed, kit, 8 x 10 ft",
+        "Wood store, timber and roof sheet",
         "1",
         "each",
-        "1450",
+        "260",
         "owner",
         "yes",
-        "Put up by ourselves");
+        "Put up with friends");
     e.row(
         OWN_ITEMS,
         "camera",
@@ -206,9 +216,39 @@ final class OneBedroomExample {
         "hired",
         "no",
         "Less than nothing: a credit");
+    e.row(
+        QUOTES,
+        "box/A/purchase:box-40hc-one-trip",
+        "Tallgrass Container Yard",
+        "the whole line",
+        "4450",
+        "2026-11-16",
+        "2027-03-31",
+        "yes",
+        "Doors facing the cab");
+    e.row(
+        QUOTES,
+        "box/A/purchase:box-40hc-one-trip",
+        "Bluestem Boxes",
+        "the whole line",
+        "4790",
+        "2026-11-12",
+        "2027-02-28",
+        "no",
+        "Turned down");
     e.row(CREWS, "Friends", "2", "Weekends", "");
     e.row(
-        OWN_TASKS, "shed", "Put up the garden shed", "2", "d", "1.5", "4", "Weekends", "", "", "2");
-    e.row(OWN_LINKS, "planting", "shed", "finish-to-start", "0", "d");
+        OWN_TASKS,
+        "wood-store",
+        "Put up the wood store",
+        "2",
+        "d",
+        "1.5",
+        "4",
+        "Weekends",
+        "",
+        "",
+        "2");
+    e.row(OWN_LINKS, "planting", "wood-store", "finish-to-start", "0", "d");
   }
 }

@@ -31,23 +31,27 @@ final class StudioExample {
     house(e);
     e.answer(SiteQuestions.CRANE_REACH, "7")
         .answer(SiteQuestions.DELIVERY_DISTANCE, "60")
-        .answer(SiteQuestions.CLEARING, "80")
-        .answer(SiteQuestions.ACCESS_TRACK, "10")
-        .answer(SiteQuestions.FENCE, "40")
+        .answer(SiteQuestions.CLEARING, "60")
+        .answer(SiteQuestions.ACCESS_TRACK, "5")
+        .answer(SiteQuestions.FENCE, "20")
         .answer(SiteQuestions.SOIL, "sand, silty or clayey sand or gravel")
         .answer(SiteQuestions.FROST_DEPTH, "800")
         .answer(SiteQuestions.FOUNDATION, "screw piles")
         .answer(SiteQuestions.SUPPORTS_A_SIDE, "2");
     e.answer(DeckAndRoofQuestions.DECK_BOX, "A")
-        .answer(DeckAndRoofQuestions.DECK_LENGTH, "4")
+        .answer(DeckAndRoofQuestions.DECK_LENGTH, "3")
         .answer(DeckAndRoofQuestions.DECK_DEPTH, "2")
-        .answer(DeckAndRoofQuestions.CLADDING, "timber boards on battens")
+        .answer(DeckAndRoofQuestions.CLADDING, "paint on the steel")
+        .answer(DeckAndRoofQuestions.ROOF, "coated")
         .answer(DeckAndRoofQuestions.PATH_LENGTH, "8")
-        .answer(DeckAndRoofQuestions.PLANTING, "40");
-    e.answer(ServicesQuestions.POWER_DISTANCE, "18")
-        .answer(ServicesQuestions.WATER_DISTANCE, "18")
-        .answer(ServicesQuestions.WASTE_DISTANCE, "22")
+        .answer(DeckAndRoofQuestions.PLANTING, "30");
+    e.answer(ServicesQuestions.POWER_DISTANCE, "12")
+        .answer(ServicesQuestions.WATER_DISTANCE, "12")
+        .answer(ServicesQuestions.WASTE_DISTANCE, "14")
         .answer(FinishesQuestions.KITCHEN_RUN, "2.1")
+        .answer(FinishesQuestions.KITCHEN_LEVEL, "basic")
+        .answer(FinishesQuestions.APPLIANCES, "basic")
+        .answer(FinishesQuestions.BATHROOM_LEVEL, "basic")
         .answer(FinishesQuestions.WARDROBE, "1.2")
         .answer(OptionsQuestions.OWNER_HANDS, "1");
     for (var trade : Trade.values()) {
