@@ -138,13 +138,17 @@ record Held(
     return new Held(
         Kind.NUMBER,
         "",
-        new BigDecimal(amount, MathContext.UNLIMITED)
-            .round(new MathContext(15))
-            .stripTrailingZeros(),
+        plain(amount),
         false,
         format != null && format.replaceAll("\"[^\"]*\"|\\\\.", "").contains("%"),
         format != null && DateUtil.isADateFormat(style.getDataFormat(), format),
         dateOf(amount, cell.getSheet().getWorkbook().isDate1904()));
+  }
+
+  /** To 15 digits, without trailing zeros, and never as 4.45E+3. */
+  private static BigDecimal plain(double amount) {
+    var number = new BigDecimal(amount).round(new MathContext(15)).stripTrailingZeros();
+    return number.scale() < 0 ? number.setScale(0) : number;
   }
 
   private static Optional<LocalDate> dateOf(double serial, boolean from1904) {

@@ -154,7 +154,7 @@ class TemplateTest {
             "Openings!E6 72",
             "Who does what!B14 owner",
             "Quotes!D5 4450",
-            "Quotes!H5 yes",
+            "Quotes!G5 yes",
             "Own items!F5 260",
             "Own tasks!J5 2",
             "Project!B7 ");
