@@ -6,6 +6,7 @@ import java.util.List;
 final class OutsideRules {
   static final List<TakeoffRule> ALL =
       List.of(
+          new Scaffold(),
           new RoofCover(),
           new Gutters(),
           new OutsideWalls(),

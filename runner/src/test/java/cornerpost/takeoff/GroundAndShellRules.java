@@ -1,5 +1,7 @@
 package cornerpost.takeoff;
 
+import cornerpost.scope.Scope;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -11,4 +13,24 @@ final class GroundAndShellRules {
           .toList();
 
   private GroundAndShellRules() {}
+
+  /**
+   * A line's id with {@code <box>}, {@code <opening>} and {@code <section>} for the names in it.
+   */
+  static String pattern(Line line, Scope scope) {
+    var parts = new ArrayList<String>();
+    for (var part : line.id().split("/(?![0-9])")) parts.add(part);
+    boolean frame = parts.get(0).equals("frame");
+    for (int i = 1; i < parts.size(); i++) {
+      var part = parts.get(i);
+      if (frame && i == 1) parts.set(i, "<section>");
+      else if (scope.box(part).isPresent()) parts.set(i, "<box>");
+      else if (scope.openings().stream().anyMatch(o -> o.id().equals(part))) {
+        parts.set(i, "<opening>");
+      } else if (parts.get(0).equals("joint") && i == 1) {
+        parts.set(i, "<box>-<box>");
+      }
+    }
+    return String.join("/", parts);
+  }
 }

@@ -75,6 +75,7 @@ class WhenRulesApplyTest {
         with("roof/substrate", DeckAndRoofQuestions.ROOF, RoofBuild.GREEN, RoofBuild.MEMBRANE),
         with("roof/insulated", DeckAndRoofQuestions.ROOF, RoofBuild.OVER_ROOF, RoofBuild.COATING),
         with("roof/gutter", DeckAndRoofQuestions.GUTTERS, true, false),
+        with("scaffold/tower", DeckAndRoofQuestions.ROOF, RoofBuild.COATING, RoofBuild.BARE),
         with("walls/cladding", DeckAndRoofQuestions.CLADDING, Cladding.METAL, Cladding.PAINT),
         with("deck/", DeckAndRoofQuestions.DECK, true, false),
         box("box/A/yard", BoxQuestions.MODIFIED, ModifiedWhere.IN_YARD, ModifiedWhere.ON_SITE),
@@ -120,6 +121,7 @@ class WhenRulesApplyTest {
     for (var joint : Joint.values()) {
       var lines = Variants.joined(UnitSystem.METRIC, joint).measured(GroundAndShellRules.ALL);
       assertThat(has(lines, "joint/")).as(joint.label()).isEqualTo(joint != Joint.NONE);
+      assertThat(has(lines, "scaffold/area")).as(joint.label()).isEqualTo(joint == Joint.STACKED);
     }
   }
 
