@@ -33,15 +33,12 @@ import cornerpost.trace.Figure;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,22 +97,8 @@ class WorkPlannerTest {
         .collect(Collectors.toSet());
   }
 
-  /** Whether a chain of links leads from one task to another. */
   private static boolean leads(WorkPlan plan, String from, String to) {
-    return reached(plan, from, WorkLink::before, WorkLink::after).contains(to);
-  }
-
-  /** All tasks that chains of links lead to, the first one included. */
-  private static Set<String> reached(
-      WorkPlan plan, String from, Function<WorkLink, String> one, Function<WorkLink, String> next) {
-    var further = plan.links().stream().collect(Collectors.groupingBy(one));
-    var open = new ArrayDeque<>(List.of(from));
-    var seen = new HashSet<String>();
-    while (!open.isEmpty()) {
-      var id = open.pop();
-      if (seen.add(id)) further.getOrDefault(id, List.of()).forEach(l -> open.add(next.apply(l)));
-    }
-    return seen;
+    return Soundness.after(plan, from).contains(to);
   }
 
   static List<Scope> houses() {
@@ -145,54 +128,10 @@ class WorkPlannerTest {
     return houses().stream().flatMap(h -> works().stream().map(w -> new Object[] {h, w})).toList();
   }
 
-  // What a generated network must satisfy: the first seven rules of the checks for schedules of
-  // the US Department of Defense (DCMA-EA PAM 200.1, October 2012, section 4: logic, leads, lags,
-  // relations, hard constraints, long durations) and of GAO-16-89G, best practices 2 and 6.
   @ParameterizedTest
   @MethodSource("housesAndWorks")
   void a_generated_network_is_sound(Scope scope, List<Line> lines) {
-    var plan = plan(scope, lines);
-    Engine.dates(plan, START); // refuses loops, unknown ids, crews that are asked for too many
-    var ids = plan.tasks().stream().map(WorkTask::id).toList();
-    assertThat(ids).doesNotHaveDuplicates();
-    assertThat(reached(plan, "start", WorkLink::before, WorkLink::after)).containsAll(ids);
-    assertThat(reached(plan, "move-in", WorkLink::after, WorkLink::before)).containsAll(ids);
-    for (var t : plan.tasks()) {
-      var in = plan.links().stream().filter(l -> l.after().equals(t.id())).toList();
-      var out = plan.links().stream().filter(l -> l.before().equals(t.id())).toList();
-      if (t.id().equals("start")) assertThat(in).isEmpty();
-      else {
-        assertThat(in)
-            .as(t.id() + " has what drives its start")
-            .anyMatch(
-                l ->
-                    l.relation() == LinkRelation.FINISH_TO_START
-                        || l.relation() == LinkRelation.START_TO_START);
-      }
-      if (t.id().equals("move-in")) assertThat(out).isEmpty();
-      else {
-        assertThat(out)
-            .as(t.id() + " has what its finish drives")
-            .anyMatch(
-                l ->
-                    l.relation() == LinkRelation.FINISH_TO_START
-                        || l.relation() == LinkRelation.FINISH_TO_FINISH);
-      }
-      if (t.kind() == WorkTask.Kind.MILESTONE) assertThat(t.minutes()).isZero();
-      else assertThat(t.minutes()).as(t.id()).isPositive();
-      boolean waits = t.kind() == WorkTask.Kind.WAIT || t.kind() == WorkTask.Kind.ORDER;
-      if (!waits) assertThat(t.minutes()).as(t.id()).isLessThanOrEqualTo(44 * 8 * 60);
-      assertThat(t.optimisticMinutes()).isLessThanOrEqualTo(t.minutes());
-      assertThat(t.pessimisticMinutes()).isGreaterThanOrEqualTo(t.minutes());
-      assertThat(t.notBefore()).isEmpty();
-      if (!t.id().equals("start") && t.kind() != WorkTask.Kind.MILESTONE) {
-        assertThat(t.why()).as(t.id()).isNotBlank();
-      }
-    }
-    for (var l : plan.links()) {
-      assertThat(l.lagMinutes()).isNotNegative();
-      assertThat(l.why()).isNotBlank();
-    }
+    Soundness.check(plan(scope, lines));
   }
 
   @ParameterizedTest
