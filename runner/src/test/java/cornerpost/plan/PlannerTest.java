@@ -328,6 +328,31 @@ class PlannerTest {
     PlanChecker.check(plan);
   }
 
+  // Both were begun by the one man; from the status date, a Monday, they go on one after the other.
+  @Test
+  void two_started_tasks_of_one_crew_go_on_in_turn() {
+    var status = MONDAY.plusDays(7);
+    var plan =
+        planned(
+            weekdays()
+                .project(ProjectQuestions.STATUS, status)
+                .crew("Owner", 1, "Weekdays", "")
+                .task("A", 5)
+                .task("B", 5)
+                .task("C", 1)
+                .needs("A", "Owner", 1)
+                .needs("B", "Owner", 1)
+                .needs("C", "Owner", 1)
+                .started("A", MONDAY, "2")
+                .started("B", MONDAY.plusDays(1), "2"));
+    var last = List.of(task(plan, "A").lastDay(), task(plan, "B").lastDay());
+    assertThat(plan.programme().durationDays()).isEqualByComparingTo("10");
+    assertThat(last).doesNotHaveDuplicates();
+    assertThat(task(plan, "A").firstDay()).isEqualTo(MONDAY);
+    assertThat(task(plan, "A").waitsFor()).isEqualTo("under way");
+    assertThat(plan.finance().months()).isNotEmpty();
+  }
+
   // By hand: two weeks of weekdays; two of three people for six days from Monday.
   @Test
   void crew_load_is_counted_week_by_week() {
