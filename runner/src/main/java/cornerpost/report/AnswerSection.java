@@ -86,7 +86,8 @@ final class AnswerSection {
   private String what() {
     var scope = plan.scope();
     if (scope.boxes().isEmpty()) {
-      return "this plan of " + plan.programme().tasks().size() + " tasks";
+      int tasks = plan.programme().tasks().size();
+      return "this plan of " + tasks + (tasks == 1 ? " task" : " tasks");
     }
     var rooms = scope.rooms().stream().map(r -> r.use().label()).distinct().toList();
     var boxes = new LinkedHashMap<String, Integer>();

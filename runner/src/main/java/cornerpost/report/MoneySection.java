@@ -132,7 +132,7 @@ final class MoneySection {
   }
 
   static String quantity(CostLine l) {
-    return (Words.number(l.quantity().in(l.unit())) + " " + l.unit()).strip();
+    return Words.measured(l.quantity().in(l.unit()), l.unit());
   }
 
   static String rate(CostLine l) {

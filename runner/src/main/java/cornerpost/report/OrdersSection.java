@@ -72,7 +72,7 @@ final class OrdersSection {
   private Row row(OrderRow o) {
     return new Row(
         o.description(),
-        (Words.number(o.buy()) + " " + o.unit()).strip(),
+        Words.measured(o.buy(), o.unit()),
         Words.number(o.net()),
         Words.number(o.amount(), 2),
         Words.day(o.neededOn()),

@@ -94,7 +94,7 @@ final class SourcesSection {
         Anchors.quantity(l.id()),
         l.id(),
         l.description(),
-        (Words.number(l.quantity().in(l.shownIn())) + " " + l.shownIn()).strip(),
+        Words.measured(l.quantity().in(l.shownIn()), l.shownIn()),
         l.quantity().inWords(),
         l.because(),
         sources);
@@ -134,7 +134,7 @@ final class SourcesSection {
               met.add(l.key()) ? Anchors.of(kind, l.key()) : "",
               l.key(),
               l.name(),
-              (l.amount().toPlainString() + " " + l.unit()).strip(),
+              (l.amount().toPlainString() + "\u00a0" + Words.unit(l.unit())).strip(),
               l.source()));
     }
     return all;

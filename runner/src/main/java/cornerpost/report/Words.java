@@ -166,6 +166,16 @@ final class Words {
     return t.isEmpty() || ".!?…".indexOf(t.charAt(t.length() - 1)) >= 0 ? t : t + ".";
   }
 
+  /** A unit as people write it: square and cubic metres with their raised figures. */
+  static String unit(Unit unit) {
+    return unit.symbol().replace("m2", "m\u00b2").replace("m3", "m\u00b3");
+  }
+
+  /** A measured number with its unit. */
+  static String measured(BigDecimal value, Unit unit) {
+    return (number(value) + "\u00a0" + unit(unit)).strip();
+  }
+
   /** First letter large. */
   static String sentence(String text) {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);

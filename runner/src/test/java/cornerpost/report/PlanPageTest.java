@@ -189,11 +189,27 @@ class PlanPageTest {
   void quantity_tells_how_it_came_about_and_links_to_what_it_rests_on() {
     var row = PAGE.id(Anchors.quantity("floor/A/area"));
     assertThat(row.getTextContent())
-        .contains("28.3 m2")
+        .contains("28.3\u00a0m\u00b2")
         .contains("12032 mm inside length [box.40hc.inside-length]");
     var links = Page.in(row, "a", e -> true);
     assertThat(links.get(0).getAttribute("href")).isEqualTo("#fact:box.40hc.inside-length");
     assertThat(PAGE.text("fact:box.40hc.inside-length")).contains("makers' data");
+  }
+
+  @ParameterizedTest(name = "{0} own tasks and no house")
+  @ValueSource(ints = {0, 1, 700})
+  void plan_of_own_tasks_alone_is_a_page_without_house_and_money(int tasks) {
+    var plan = SamplePlan.tasksOnly(tasks);
+    var page = new Page(PlanPage.write(plan));
+    assertThat(page.all("section", e -> e.getAttribute("id").equals("house"))).isEmpty();
+    assertThat(page.all("section", e -> e.getAttribute("id").equals("money"))).isEmpty();
+    assertThat(page.all("tr", e -> e.getAttribute("id").startsWith("task:"))).hasSize(tasks);
+    assertThat(page.text("answer")).doesNotContain("USD").contains("plan of " + tasks + " task");
+    var ids = new HashSet<String>();
+    page.all("*").forEach(e -> ids.add(e.getAttribute("id")));
+    for (var a : page.all("a")) assertThat(ids).contains(a.getAttribute("href").substring(1));
+    assertThat(PlanJson.write(plan)).isNotEmpty();
+    assertThat(new String(PlanCalendar.write(plan), StandardCharsets.UTF_8)).contains("VCALENDAR");
   }
 
   @Test

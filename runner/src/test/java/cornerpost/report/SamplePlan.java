@@ -140,6 +140,92 @@ final class SamplePlan {
     return new SamplePlan(scope, currency).plan();
   }
 
+  /** So many tasks of the owner's, one after another; no house, no prices. */
+  static Plan tasksOnly(int count) {
+    var choices =
+        new SampleChoices(UnitSystem.US)
+            .say(ProjectQuestions.NAME, "Barn")
+            .say(ProjectQuestions.START, START)
+            .say(ProjectQuestions.GENERATED_TASKS, "none");
+    return new SamplePlan(choices.scope(), "USD").bare(count);
+  }
+
+  private Plan bare(int count) {
+    for (int i = 0; i < count; i++) {
+      var t =
+          new WorkTask(
+              "own-" + i,
+              "Own task " + i,
+              Stage.PREPARATION,
+              WorkTask.Kind.OWN,
+              Optional.empty(),
+              Optional.empty(),
+              480,
+              false,
+              "Weekdays",
+              Map.of(),
+              Optional.empty(),
+              Optional.empty(),
+              480,
+              480,
+              0,
+              false,
+              "as entered",
+              List.of());
+      var day = working(START.plusDays(i));
+      tasks.add(dated(t, day, day, "1", "0", i == 0 ? "" : "own-" + (i - 1), true));
+    }
+    var ids = tasks.stream().map(DatedTask::id).toList();
+    var finish = count == 0 ? START : tasks.get(count - 1).lastDay();
+    var programme =
+        new Programme(
+            tasks,
+            START,
+            finish,
+            finish,
+            Optional.empty(),
+            new BigDecimal(count),
+            false,
+            new BigDecimal(count),
+            BigDecimal.ZERO,
+            true,
+            ids,
+            ids,
+            List.of(),
+            Optional.empty(),
+            List.of(),
+            List.of());
+    var none = new Spread(new double[] {0});
+    var end =
+        new Spread(
+            new double[] {
+              RiskWordsOrigin.minutes(
+                  count == 0 ? START.atStartOfDay() : tasks.get(count - 1).finish())
+            });
+    var zero = BigDecimal.ZERO;
+    return new Plan(
+        scope,
+        facts(),
+        Optional.empty(),
+        List.of(),
+        new Estimate(currency, List.of(), List.of()),
+        work(),
+        programme,
+        List.of(),
+        new RiskResult(1, 1, "beta", none, end, 1, Map.of(), List.of(), List.of()),
+        new Finance(
+            List.of(),
+            List.of(),
+            List.of(),
+            new Finance.Balance(
+                zero, zero, zero, zero, zero, zero, Optional.empty(), Optional.empty()),
+            List.of()),
+        List.of(),
+        List.of(),
+        START,
+        "ba9876543210");
+  }
+
   private Plan plan() {
     measure();
     network();
