@@ -1,0 +1,47 @@
+package cornerpost.app;
+
+import cornerpost.scope.Scope;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+
+/**
+ * A short mark of the input: the entries of the workbook (not its bytes, so that a result workbook
+ * planned again has the mark of the workbook it came from), the price book's files and the options.
+ */
+final class Fingerprint {
+  private static final int BYTES = 6;
+
+  private Fingerprint() {}
+
+  static String of(
+      Scope scope, Optional<PriceBookFolder.Contents> book, PlanRun.Request request) {
+    var digest = sha256();
+    for (var e : scope.entered()) add(digest, e.cell() + "=" + e.value());
+    book.ifPresent(
+        b ->
+            b.files()
+                .forEach(
+                    (path, content) -> {
+                      add(digest, path);
+                      digest.update(content);
+                    }));
+    add(digest, request.asOf() + " " + request.delays() + " " + request.seed() + " " + request.trials());
+    return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
+  }
+
+  private static void add(MessageDigest digest, String text) {
+    digest.update(text.getBytes(StandardCharsets.UTF_8));
+    digest.update((byte) 0);
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java platform has SHA-256", e);
+    }
+  }
+}

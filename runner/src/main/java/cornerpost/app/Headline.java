@@ -1,0 +1,51 @@
+package cornerpost.app;
+
+import cornerpost.check.Check;
+import cornerpost.plan.Plan;
+import cornerpost.scope.ProjectQuestions;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The result in three lines, for the terminal. */
+final class Headline {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
+  private Headline() {}
+
+  static List<String> of(Plan plan) {
+    var lines = new ArrayList<String>();
+    var name = plan.scope().project().findText(ProjectQuestions.NAME).orElse("Plan");
+    var estimate = plan.estimate();
+    lines.add(
+        name + ": " + estimate.currency().getCurrencyCode() + " "
+            + String.format(Locale.ROOT, "%,.2f", estimate.total())
+            + ", move-in " + day(plan.programme().moveIn()));
+    plan.programme()
+        .delivery()
+        .ifPresent(
+            d ->
+                lines.add(
+                    "Delivery " + day(d)
+                        + plan.programme()
+                            .deliveryFloatDays()
+                            .map(f -> "; may slip " + f + (f == 1 ? " day" : " days") + " before move-in moves")
+                            .orElse("")));
+    long ask = count(plan, Check.Severity.PROFESSIONAL);
+    long stop = count(plan, Check.Severity.STOP);
+    lines.add(
+        "Checks: " + stop + " to stop for, " + ask + " to ask a professional about (sheet Checks)");
+    return lines;
+  }
+
+  private static long count(Plan plan, Check.Severity severity) {
+    return plan.checks().stream().filter(c -> c.severity() == severity).count();
+  }
+
+  private static String day(LocalDate date) {
+    return DAY.format(date);
+  }
+}

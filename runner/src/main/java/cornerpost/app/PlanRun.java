@@ -1,0 +1,142 @@
+package cornerpost.app;
+
+import cornerpost.fact.Facts;
+import cornerpost.plan.Plan;
+import cornerpost.plan.Planner;
+import cornerpost.plan.RunOptions;
+import cornerpost.price.PriceBook;
+import cornerpost.price.PriceBookReader;
+import cornerpost.report.PlanCalendar;
+import cornerpost.report.PlanJson;
+import cornerpost.report.PlanPage;
+import cornerpost.scope.Problem;
+import cornerpost.scope.ProjectQuestions;
+import cornerpost.scope.Scope;
+import cornerpost.workbook.ResultWorkbook;
+import cornerpost.workbook.WorkbookReader;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One run: read, plan, write; all problems at once, all files or none. */
+final class PlanRun {
+  private final Path home;
+  private final PrintStream progress;
+
+  PlanRun(Path home, PrintStream progress) {
+    this.home = home;
+    this.progress = progress;
+  }
+
+  /** What was asked for on the command line. */
+  record Request(
+      Path workbook,
+      Optional<Path> prices,
+      Optional<Path> out,
+      Optional<LocalDate> asOf,
+      Map<String, Integer> delays,
+      Optional<Long> seed,
+      Optional<Integer> trials) {}
+
+  /** What was done. */
+  record Result(List<String> summary, List<Path> files, List<Problem> remarks) {}
+
+  private record Planned(byte[] workbook, Plan plan) {}
+
+  List<Problem> check(Request request) throws RefusedException {
+    return planned(request).plan.problems();
+  }
+
+  Result plan(Request request) throws RefusedException, IOException {
+    var planned = planned(request);
+    var plan = planned.plan;
+    var folder =
+        request.out.orElseGet(
+            () -> Optional.ofNullable(request.workbook.getParent()).orElse(Path.of("")));
+    var names = OutputNames.of(request.workbook, folder);
+    for (var target : names.all()) InputFile.refuseIfOpenElsewhere(target);
+    progress.println("cornerpost: writing");
+    var files = new FileSet();
+    files.put(names.workbook(), ResultWorkbook.write(planned.workbook, plan));
+    files.put(names.page(), PlanPage.write(plan));
+    files.put(names.json(), PlanJson.write(plan));
+    files.put(names.calendar(), PlanCalendar.write(plan));
+    if (isSame(request.workbook, names.workbook())) {
+      files.setAside(names.workbook(), freeName(names, plan.statusDate()));
+    }
+    files.write();
+    return new Result(Headline.of(plan), names.all(), plan.problems());
+  }
+
+  private static boolean isSame(Path a, Path b) throws IOException {
+    return Files.exists(b) && Files.isSameFile(a, b);
+  }
+
+  /** The first dated name that is not taken: house-plan 2027-03-01.xlsx, then with a number. */
+  private static Path freeName(OutputNames names, LocalDate date) {
+    for (int n = 1; ; n++) {
+      var name = names.stem() + " " + date + (n == 1 ? "" : " (" + n + ")") + ".xlsx";
+      var file = names.folder().resolve(name);
+      if (!Files.exists(file)) return file;
+    }
+  }
+
+  private Planned planned(Request request) throws RefusedException {
+    var name = request.workbook.getFileName().toString();
+    var content = InputFile.read(request.workbook);
+    var problems = new ArrayList<Problem>();
+    var read = WorkbookReader.read(content, name);
+    problems.addAll(read.problems());
+    var scope = read.scope();
+    var book = Optional.<PriceBookFolder.Contents>empty();
+    try {
+      book = book(request, scope);
+    } catch (RefusedException e) {
+      problems.addAll(e.problems());
+    }
+    var prices = Optional.<PriceBook>empty();
+    if (book.isPresent()) {
+      var result = PriceBookReader.read(book.get().name(), book.get().files());
+      problems.addAll(result.problems());
+      prices = result.book();
+    }
+    if (scope.isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
+    var options =
+        new RunOptions(
+            request.asOf,
+            request.delays,
+            request.seed,
+            request.trials,
+            Fingerprint.of(scope.get(), book, request));
+    progress.println("cornerpost: planning");
+    var result = Planner.plan(scope.get(), Facts.supplied(), prices, options);
+    problems.addAll(result.problems());
+    if (result.plan().isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
+    return new Planned(content, result.plan().get().withProblems(problems));
+  }
+
+  private Optional<PriceBookFolder.Contents> book(Request request, Optional<Scope> scope)
+      throws RefusedException {
+    var named =
+        scope.flatMap(s -> s.project().findText(ProjectQuestions.PRICE_BOOK)).filter(n -> !n.isBlank());
+    boolean needed = scope.isEmpty() || scope.get().generatesTasks();
+    if (named.isEmpty() && request.prices.isEmpty()) {
+      if (scope.isPresent() && needed) {
+        throw new RefusedException(
+            "Project", "no price book is named", "name one at 'Price book', or with --prices");
+      }
+      return Optional.empty();
+    }
+    return PriceBookFolder.find(request.prices, named, request.workbook, home);
+  }
+
+  private static boolean hasFaults(List<Problem> problems) {
+    return problems.stream().anyMatch(p -> p.severity() == Problem.Severity.FAULT);
+  }
+}
