@@ -1,6 +1,7 @@
 package cornerpost.app;
 
 import cornerpost.measure.UnitSystem;
+import cornerpost.plan.RunOptions;
 import cornerpost.scope.Problem;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -10,9 +11,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -95,7 +97,8 @@ public final class Cli {
       throws RefusedException, IOException {
     var remarks = new PlanRun(home, err).check(request(command, parsed));
     for (var p : remarks) err.println("note: " + p.message());
-    out.println("No faults found" + (remarks.isEmpty() ? "." : "; " + remarks.size() + " to note."));
+    out.println(
+        "No faults found" + (remarks.isEmpty() ? "." : "; " + remarks.size() + " to note."));
     return Outcome.DONE;
   }
 
@@ -115,8 +118,7 @@ public final class Cli {
     }
     var content = Examples.content(example, units.flatMap(UnitSystem::find));
     if (content.isEmpty()) {
-      return usage(
-          command, "no example '" + example.orElse("") + "'; there are " + Examples.NAMES);
+      return usage(command, "no example '" + example.orElse("") + "'; there are " + Examples.NAMES);
     }
     if (Files.exists(file)) {
       throw new RefusedException(
@@ -131,17 +133,20 @@ public final class Cli {
 
   private PlanRun.Request request(CommandLine command, ParseResult parsed) {
     var workbook = path(command, parsed.matchedPositionalValue(0, ""));
-    var delays = new LinkedHashMap<String, Integer>();
+    var delays = new ArrayList<RunOptions.DelayOption>();
     for (var d : parsed.matchedOptionValue("--delay", List.<String>of())) {
       int equals = d.lastIndexOf('=');
       try {
         if (equals < 1) throw new NumberFormatException();
-        delays.put(d.substring(0, equals).strip(), Integer.parseInt(d.substring(equals + 1).strip()));
+        int days = Integer.parseInt(d.substring(equals + 1).strip());
+        delays.add(new RunOptions.DelayOption(d.substring(0, equals).strip(), days));
       } catch (NumberFormatException e) {
         throw new ParameterException(
             command, "--delay takes EVENT=DAYS, such as delivery=12; found '" + d + "'");
       }
     }
+    Long seed = parsed.matchedOptionValue("--seed", null);
+    Integer trials = parsed.matchedOptionValue("--trials", null);
     return new PlanRun.Request(
         workbook,
         Optional.ofNullable(parsed.<String>matchedOptionValue("--prices", null))
@@ -151,9 +156,8 @@ public final class Cli {
         Optional.ofNullable(parsed.<String>matchedOptionValue("--as-of", null))
             .map(d -> date(command, d)),
         delays,
-        Optional.ofNullable(parsed.<Long>matchedOptionValue("--seed", null)),
-        Optional.ofNullable(parsed.<Integer>matchedOptionValue("--trials", null))
-            .map(n -> atLeastOne(command, n)));
+        seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
+        trials == null ? OptionalInt.empty() : OptionalInt.of(atLeastOne(command, trials)));
   }
 
   private static Path path(CommandLine command, String text) {
@@ -179,13 +183,14 @@ public final class Cli {
   }
 
   private Outcome refuse(List<Problem> problems) {
-    var faults =
-        problems.stream().filter(p -> p.severity() == Problem.Severity.FAULT).toList();
+    var faults = problems.stream().filter(p -> p.severity() == Problem.Severity.FAULT).toList();
     for (var p : problems) {
       err.println((p.severity() == Problem.Severity.FAULT ? "" : "note: ") + p.message());
     }
     err.println(
-        "cornerpost: " + faults.size() + (faults.size() == 1 ? " fault" : " faults")
+        "cornerpost: "
+            + faults.size()
+            + (faults.size() == 1 ? " fault" : " faults")
             + "; nothing was written");
     return Outcome.INPUT_REFUSED;
   }
@@ -210,21 +215,23 @@ public final class Cli {
   }
 
   private static CommandSpec specification() {
-    var top =
-        CommandSpec.create()
-            .name("cornerpost")
-            .mixinStandardHelpOptions(true);
+    var top = CommandSpec.create().name("cornerpost").mixinStandardHelpOptions(true);
     top.usageMessage()
         .description("Costs and dates of a home made from shipping containers, from a workbook.");
     top.addSubcommand("plan", planning("plan", "Plan a workbook and write the four files."));
-    top.addSubcommand("check", planning("check", "List every problem of a workbook; write nothing."));
+    top.addSubcommand(
+        "check", planning("check", "List every problem of a workbook; write nothing."));
     var create = CommandSpec.create().name("new");
     create.usageMessage().description("Make a workbook to fill in, or an example.");
     create.addOption(help());
     create.addPositional(
         PositionalParamSpec.builder()
-            .paramLabel("FILE").type(String.class).index("0").required(true)
-            .description("the file to make (.xlsx)").build());
+            .paramLabel("FILE")
+            .type(String.class)
+            .index("0")
+            .required(true)
+            .description("the file to make (.xlsx)")
+            .build());
     create.addOption(text("--example", "NAME", "one of " + String.join(", ", Examples.NAMES)));
     create.addOption(text("--units", "metric|us", "units of a blank workbook (metric)"));
     top.addSubcommand("new", create);
@@ -237,23 +244,37 @@ public final class Cli {
     spec.addOption(help());
     spec.addPositional(
         PositionalParamSpec.builder()
-            .paramLabel("WORKBOOK").type(String.class).index("0").required(true)
-            .description("the filled-in workbook (.xlsx)").build());
+            .paramLabel("WORKBOOK")
+            .type(String.class)
+            .index("0")
+            .required(true)
+            .description("the filled-in workbook (.xlsx)")
+            .build());
     spec.addOption(text("--prices", "FOLDER", "the price book (else the one sheet Project names)"));
     if (name.equals("plan")) {
       spec.addOption(text("--out", "FOLDER", "where to write (else beside the workbook)"));
     }
     spec.addOption(text("--as-of", "DATE", "status date, such as 2027-03-01"));
     spec.addOption(
-        OptionSpec.builder("--delay").paramLabel("EVENT=DAYS").type(List.class)
-            .auxiliaryTypes(String.class).arity("1")
-            .description("an event comes later, such as delivery=12; may be repeated").build());
+        OptionSpec.builder("--delay")
+            .paramLabel("EVENT=DAYS")
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .arity("1")
+            .description("an event comes later, such as delivery=12; may be repeated")
+            .build());
     spec.addOption(
-        OptionSpec.builder("--seed").paramLabel("N").type(Long.class)
-            .description("seed of the trials").build());
+        OptionSpec.builder("--seed")
+            .paramLabel("N")
+            .type(Long.class)
+            .description("seed of the trials")
+            .build());
     spec.addOption(
-        OptionSpec.builder("--trials").paramLabel("N").type(Integer.class)
-            .description("number of trials").build());
+        OptionSpec.builder("--trials")
+            .paramLabel("N")
+            .type(Integer.class)
+            .description("number of trials")
+            .build());
     return spec;
   }
 
@@ -267,12 +288,5 @@ public final class Cli {
         .type(String.class)
         .description(description)
         .build();
-  }
-
-  /** For messages that list several things at once. */
-  static List<Problem> join(List<Problem> first, List<Problem> second) {
-    var all = new ArrayList<Problem>(first);
-    all.addAll(second);
-    return all;
   }
 }

@@ -16,8 +16,7 @@ final class Fingerprint {
 
   private Fingerprint() {}
 
-  static String of(
-      Scope scope, Optional<PriceBookFolder.Contents> book, PlanRun.Request request) {
+  static String of(Scope scope, Optional<PriceBookFolder.Contents> book, PlanRun.Request request) {
     var digest = sha256();
     for (var e : scope.entered()) add(digest, e.cell() + "=" + e.value());
     book.ifPresent(
@@ -28,7 +27,9 @@ final class Fingerprint {
                       add(digest, path);
                       digest.update(content);
                     }));
-    add(digest, request.asOf() + " " + request.delays() + " " + request.seed() + " " + request.trials());
+    add(
+        digest,
+        request.asOf() + " " + request.delays() + " " + request.seed() + " " + request.trials());
     return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
   }
 

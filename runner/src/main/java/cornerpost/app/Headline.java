@@ -21,18 +21,28 @@ final class Headline {
     var name = plan.scope().project().findText(ProjectQuestions.NAME).orElse("Plan");
     var estimate = plan.estimate();
     lines.add(
-        name + ": " + estimate.currency().getCurrencyCode() + " "
+        name
+            + ": "
+            + estimate.currency().getCurrencyCode()
+            + " "
             + String.format(Locale.ROOT, "%,.2f", estimate.total())
-            + ", move-in " + day(plan.programme().moveIn()));
+            + ", move-in "
+            + day(plan.programme().moveIn()));
     plan.programme()
         .delivery()
         .ifPresent(
             d ->
                 lines.add(
-                    "Delivery " + day(d)
+                    "Delivery "
+                        + day(d)
                         + plan.programme()
                             .deliveryFloatDays()
-                            .map(f -> "; may slip " + f + (f == 1 ? " day" : " days") + " before move-in moves")
+                            .map(
+                                f ->
+                                    "; may slip "
+                                        + f
+                                        + (f == 1 ? " day" : " days")
+                                        + " before move-in moves")
                             .orElse("")));
     long ask = count(plan, Check.Severity.PROFESSIONAL);
     long stop = count(plan, Check.Severity.STOP);

@@ -12,8 +12,10 @@ public final class Main {
 
   public static void main(String[] args) {
     // UTF-8 whatever the terminal's locale says: files and room names carry any letter.
-    var out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
-    var err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+    var out =
+        new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
+    var err =
+        new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
     var home = Path.of(System.getProperty("cornerpost.home", "."));
     System.exit(new Cli(out, err, home).run(args).exitStatus());
   }

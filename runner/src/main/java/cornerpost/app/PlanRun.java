@@ -21,8 +21,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 
 /** One run: read, plan, write; all problems at once, all files or none. */
 final class PlanRun {
@@ -40,9 +41,9 @@ final class PlanRun {
       Optional<Path> prices,
       Optional<Path> out,
       Optional<LocalDate> asOf,
-      Map<String, Integer> delays,
-      Optional<Long> seed,
-      Optional<Integer> trials) {}
+      List<RunOptions.DelayOption> delays,
+      OptionalLong seed,
+      OptionalInt trials) {}
 
   /** What was done. */
   record Result(List<String> summary, List<Path> files, List<Problem> remarks) {}
@@ -124,7 +125,9 @@ final class PlanRun {
   private Optional<PriceBookFolder.Contents> book(Request request, Optional<Scope> scope)
       throws RefusedException {
     var named =
-        scope.flatMap(s -> s.project().findText(ProjectQuestions.PRICE_BOOK)).filter(n -> !n.isBlank());
+        scope
+            .flatMap(s -> s.project().findText(ProjectQuestions.PRICE_BOOK))
+            .filter(n -> !n.isBlank());
     boolean needed = scope.isEmpty() || scope.get().generatesTasks();
     if (named.isEmpty() && request.prices.isEmpty()) {
       if (scope.isPresent() && needed) {

@@ -45,4 +45,23 @@ public record Plan(
     checks = List.copyOf(checks);
     problems = List.copyOf(problems);
   }
+
+  /** The same plan with every remark of the run: those of reading and of the price book too. */
+  public Plan withProblems(List<Problem> all) {
+    return new Plan(
+        scope,
+        facts,
+        book,
+        lines,
+        estimate,
+        work,
+        programme,
+        orders,
+        risk,
+        finance,
+        checks,
+        all,
+        statusDate,
+        fingerprint);
+  }
 }

@@ -24,9 +24,18 @@ class CommandLineTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(
       strings = {
-        "bake", "plan", "plan a.xlsx b.xlsx", "plan a.xlsx --ovt x", "plan a.xlsx --as-of tomorrow",
-        "plan a.xlsx --delay delivery", "plan a.xlsx --trials 0", "plan a.xlsx --seed x", "new",
-        "new a.xlsx --units furlongs", "new a.xlsx --example castle", "new a.xls"
+        "bake",
+        "plan",
+        "plan a.xlsx b.xlsx",
+        "plan a.xlsx --ovt x",
+        "plan a.xlsx --as-of tomorrow",
+        "plan a.xlsx --delay delivery",
+        "plan a.xlsx --trials 0",
+        "plan a.xlsx --seed x",
+        "new",
+        "new a.xlsx --units furlongs",
+        "new a.xlsx --example castle",
+        "new a.xls"
       })
   void wrong_usage_says_what_is_wrong_and_how_to_call(String line) {
     var run = Runs.run((Object[]) line.split(" "));

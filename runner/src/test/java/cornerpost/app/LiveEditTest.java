@@ -70,7 +70,9 @@ class LiveEditTest {
    */
   @ParameterizedTest(name = "{0}, seed {1}")
   @CsvSource({
-    "one-bedroom-40hc, 1", "one-bedroom-40hc, 2", "studio-20hc-metric, 3",
+    "one-bedroom-40hc, 1",
+    "one-bedroom-40hc, 2",
+    "studio-20hc-metric, 3",
     "two-bedroom-two-boxes, 4"
   })
   void any_numbers_typed_give_the_totals_of_a_new_run(String example, long seed)
@@ -94,13 +96,21 @@ class LiveEditTest {
     scope.openings().forEach(o -> all.add(o.row().all()));
     for (var a :
         java.util.List.of(
-            scope.site(), scope.deckAndRoof(), scope.envelope(), scope.services(), scope.finishes(),
-            scope.options(), scope.loan())) {
+            scope.site(),
+            scope.deckAndRoof(),
+            scope.envelope(),
+            scope.services(),
+            scope.finishes(),
+            scope.options(),
+            scope.loan())) {
       all.add(a.all());
     }
     for (var answers : all) {
       answers.entrySet().stream()
-          .filter(e -> e.getKey().kind() == Question.Kind.NUMBER || e.getKey().kind() == Question.Kind.MONEY)
+          .filter(
+              e ->
+                  e.getKey().kind() == Question.Kind.NUMBER
+                      || e.getKey().kind() == Question.Kind.MONEY)
           .filter(e -> e.getValue().value() instanceof Figure && !e.getValue().assumed())
           .sorted(java.util.Comparator.comparing(e -> e.getValue().cell()))
           .forEach(
@@ -111,7 +121,8 @@ class LiveEditTest {
                         : e.getKey().unit(scope.units());
                 double now = ((Figure) e.getValue().value()).in(unit).doubleValue();
                 if (now == 0) return;
-                double moved = Math.round(now * (1 + (random.nextDouble() - 0.6) * 0.06) * 100) / 100.0;
+                double moved =
+                    Math.round(now * (1 + (random.nextDouble() - 0.6) * 0.06) * 100) / 100.0;
                 if (moved > 0) typed.put(e.getValue().cell(), moved);
               });
     }
@@ -147,8 +158,7 @@ class LiveEditTest {
     var at = Files.createDirectories(folder.resolve(name));
     var file = at.resolve(example + ".xlsx");
     Files.write(file, input);
-    var run =
-        book == null ? Runs.run("plan", file) : Runs.run("plan", file, "--prices", book);
+    var run = book == null ? Runs.run("plan", file) : Runs.run("plan", file, "--prices", book);
     assertThat(run.status()).as(run.err()).isZero();
     return Files.readAllBytes(at.resolve(example + "-plan.xlsx"));
   }

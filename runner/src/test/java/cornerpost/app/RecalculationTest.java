@@ -72,7 +72,10 @@ class RecalculationTest {
       var row = rows.get(id);
       double amount = line.get("amount").doubleValue();
       sum += amount;
-      softly.assertThat(Recalculated.number(row.get("Amount"))).as(id).isCloseTo(amount, within(1e-6));
+      softly
+          .assertThat(Recalculated.number(row.get("Amount")))
+          .as(id)
+          .isCloseTo(amount, within(1e-6));
       double quantity = line.get("quantity").doubleValue();
       softly
           .assertThat(Recalculated.number(row.get("Quantity")))

@@ -36,7 +36,10 @@ class RefusedInputTest {
     Files.write(file, content);
     var run = Runs.run("plan", file);
     assertThat(run.status()).as(run.err()).isEqualTo(1);
-    assertThat(run.err()).doesNotContain("\tat ").doesNotContain("Exception").contains("nothing was written");
+    assertThat(run.err())
+        .doesNotContain("\tat ")
+        .doesNotContain("Exception")
+        .contains("nothing was written");
     assertThat(run.out()).isEmpty();
     assertThat(folder.toFile().list()).containsExactly("house.xlsx");
     assertThat(Files.readAllBytes(file)).isEqualTo(content);
@@ -105,7 +108,11 @@ class RefusedInputTest {
                   room.setCellValue("ballroom");
                   for (var c : Arrays.asList(text, negative, date, room)) places.add(at(c));
                 }));
-    assertThat(run.err()).contains(places).contains("wide").contains("-12").contains("first of March");
+    assertThat(run.err())
+        .contains(places)
+        .contains("wide")
+        .contains("-12")
+        .contains("first of March");
     assertThat(run.err()).contains("living"); // what would be right
   }
 
@@ -154,7 +161,9 @@ class RefusedInputTest {
     var book = folder.resolve("thin-book");
     try (var files = Files.walk(Runs.HOME.resolve("price-books/quarrow-plains-2026"))) {
       for (var f : (Iterable<Path>) files::iterator) {
-        var copy = book.resolve(Runs.HOME.resolve("price-books/quarrow-plains-2026").relativize(f).toString());
+        var copy =
+            book.resolve(
+                Runs.HOME.resolve("price-books/quarrow-plains-2026").relativize(f).toString());
         if (Files.isDirectory(f)) {
           Files.createDirectories(copy);
           continue;
@@ -244,7 +253,9 @@ class RefusedInputTest {
             .redirectErrorStream(true)
             .start();
     try {
-      assertThat(holder.getInputStream().read()).as("the other process holds the lock").isEqualTo('+');
+      assertThat(holder.getInputStream().read())
+          .as("the other process holds the lock")
+          .isEqualTo('+');
       var run = Runs.run("plan", file);
       assertThat(run.status()).isEqualTo(1);
       assertThat(run.err()).contains("house.xlsx").contains("open in another program");

@@ -18,7 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The result is the next input; the same input gives the same bytes; nothing of the owner is lost. */
+/**
+ * The result is the next input; the same input gives the same bytes; nothing of the owner is lost.
+ */
 class RoundTripTest {
   private static final List<String> ENDINGS = List.of(".xlsx", ".html", ".json", ".ics");
 
@@ -103,7 +105,9 @@ class RoundTripTest {
       cell.setCellStyle(style);
       if (cell.getCellComment() != null) cell.removeCellComment();
       var comment =
-          sheet.createDrawingPatriarch().createCellComment(new XSSFClientAnchor(0, 0, 0, 0, 3, 3, 6, 7));
+          sheet
+              .createDrawingPatriarch()
+              .createCellComment(new XSSFClientAnchor(0, 0, 0, 0, 3, 3, 6, 7));
       comment.setString("a note of mine");
       cell.setCellComment(comment);
       var out = new ByteArrayOutputStream();
