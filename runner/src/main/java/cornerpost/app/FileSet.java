@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -37,19 +38,17 @@ final class FileSet {
       for (var c : contents.entrySet()) {
         var folder = c.getKey().toAbsolutePath().getParent();
         Files.createDirectories(folder);
-        var temp = Files.createTempFile(folder, ".cornerpost-", ".part");
+        var temp = scrap(folder, c.getKey(), "part");
         temporary.put(c.getKey(), temp);
-        Files.write(temp, c.getValue());
+        Files.write(temp, c.getValue(), StandardOpenOption.CREATE_NEW);
       }
       for (var s : setAside.entrySet()) move(s.getKey(), s.getValue(), done);
       for (var t : temporary.entrySet()) {
         var target = t.getKey();
         if (Files.isDirectory(target)) throw new IOException(target + " is a folder");
         if (Files.exists(target)) {
-          var old =
-              Files.createTempFile(target.toAbsolutePath().getParent(), ".cornerpost-", ".old");
+          var old = scrap(target.toAbsolutePath().getParent(), target, "old");
           leftovers.add(old);
-          Files.delete(old);
           move(target, old, done);
         }
         move(t.getValue(), target, done);
@@ -61,6 +60,14 @@ final class FileSet {
       delete(temporary.values());
     }
     delete(leftovers);
+  }
+
+  /** A name that is free, for a file with the permissions of any new file. */
+  private static Path scrap(Path folder, Path target, String ending) {
+    for (int n = 0; ; n++) {
+      var path = folder.resolve("." + target.getFileName() + "." + n + "." + ending);
+      if (!Files.exists(path)) return path;
+    }
   }
 
   private record Step(Path from, Path to) {}
