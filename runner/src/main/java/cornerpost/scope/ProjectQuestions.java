@@ -42,6 +42,10 @@ public final class ProjectQuestions {
               "Months of hire, insurance, interest and rent in the budget. The checks compare it with the programme.");
   public static final Question PERMIT =
       Question.oneOf(PROJECT, "Permit", PermitClass.class).standard(PermitClass.FULL);
+  public static final Question ORDER_EARLY =
+      Question.yesNo(PROJECT, "Order before the permit")
+          .standard("no")
+          .help("yes: goods may be ordered once the drawings stand; that money is then at risk.");
   public static final Question ENGINEER =
       Question.yesNo(PROJECT, "Engineer's design")
           .standard("yes")
@@ -58,6 +62,7 @@ public final class ProjectQuestions {
           GENERATED_TASKS,
           TIME_ALLOWED,
           PERMIT,
+          ORDER_EARLY,
           ENGINEER);
 
   private ProjectQuestions() {}

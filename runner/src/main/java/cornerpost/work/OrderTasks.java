@@ -18,18 +18,20 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * One order for each kind of supplier whose goods take time to come: as long as the slowest of
  * them, and done before the first tasks that need any. It waits for the drawings, or for the choice
- * of the boxes; not for the permit, since who orders late waits: what is committed before the
- * permit is for the checks to say.
+ * of the boxes; and for the permit, unless the owner orders early: what is then committed before
+ * the permit is for the checks to say.
  */
 final class OrderTasks {
   private final Facts facts;
   private final PriceBook book;
   private final BuildSequence sequence;
   private final Set<BuildTask> present;
+  private final boolean beforePermit;
   private final Map<SupplierGroup, Set<BuildTask>> needs = new EnumMap<>(SupplierGroup.class);
   private final Map<SupplierGroup, Item> slowest = new EnumMap<>(SupplierGroup.class);
 
@@ -44,11 +46,13 @@ final class OrderTasks {
       PriceBook book,
       Facts facts,
       BuildSequence sequence,
-      Set<BuildTask> present) {
+      Set<BuildTask> present,
+      boolean beforePermit) {
     this.facts = facts;
     this.book = book;
     this.sequence = sequence;
     this.present = present;
+    this.beforePermit = beforePermit;
     var least = facts.figure("time.order.least").in(Unit.ONE);
     for (var line : estimate.lines()) {
       var item = line.item().flatMap(book::findItem).filter(i -> isOrdered(i, least));
@@ -72,12 +76,11 @@ final class OrderTasks {
   }
 
   /**
-   * What is in stock round the corner needs no order of its own; the wait behind a connection fee
-   * is a task already.
+   * What is in stock round the corner needs no order of its own, nor do fees and hire by the month;
+   * the wait behind a connection fee is a task already.
    */
   private static boolean isOrdered(Item item, BigDecimal leastDays) {
-    boolean connection = item.group() == SupplierGroup.UTILITIES && item.kind() == Item.Kind.FEE;
-    return !connection && BigDecimal.valueOf(item.leadDays()).compareTo(leastDays) >= 0;
+    return !item.kind().indirect() && BigDecimal.valueOf(item.leadDays()).compareTo(leastDays) >= 0;
   }
 
   List<Order> make() {
@@ -102,11 +105,21 @@ final class OrderTasks {
           case STEEL -> List.of(BuildTask.ENGINEERING, BuildTask.DRAWINGS);
           default -> List.of(BuildTask.DRAWINGS, BuildTask.ENGINEERING);
         };
-    return settled.stream()
-        .filter(present::contains)
-        .filter(b -> first.stream().noneMatch(f -> f == b || sequence.reaches(f, b)))
-        .limit(1)
-        .toList();
+    var possible = settled.stream().filter(b -> canComeBefore(b, first)).limit(1);
+    var permit =
+        Stream.of(BuildTask.PERMIT_GRANTED).filter(b -> !beforePermit && canComeBefore(b, first));
+    return Stream.concat(possible, permit).toList();
+  }
+
+  private boolean canComeBefore(BuildTask b, List<BuildTask> first) {
+    return present.contains(b) && first.stream().noneMatch(f -> f == b || sequence.reaches(f, b));
+  }
+
+  /** Why an order waits for a task. */
+  static String reason(BuildTask before) {
+    return before == BuildTask.PERMIT_GRANTED
+        ? "no money is committed before the permit"
+        : "what to order is settled there";
   }
 
   private WorkTask task(SupplierGroup group) {

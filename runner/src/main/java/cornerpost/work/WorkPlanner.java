@@ -9,6 +9,7 @@ import cornerpost.scope.DurationUnit;
 import cornerpost.scope.HolidayEntry;
 import cornerpost.scope.LinkRelation;
 import cornerpost.scope.Problem;
+import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.BuildTask;
@@ -103,11 +104,17 @@ public final class WorkPlanner {
       }
     }
     if (book.isEmpty()) return;
-    for (var order : new OrderTasks(estimate, book.get(), facts, sequence, present).make()) {
+    boolean early =
+        scope
+            .project()
+            .find(ProjectQuestions.ORDER_EARLY)
+            .map(a -> (Boolean) a.value())
+            .orElse(false);
+    for (var order : new OrderTasks(estimate, book.get(), facts, sequence, present, early).make()) {
       tasks.add(order.task());
       for (var b : order.before()) {
         for (var part : parts.get(b)) {
-          links.add(plain(part.id(), order.task().id(), "what to order is settled there"));
+          links.add(plain(part.id(), order.task().id(), OrderTasks.reason(b)));
         }
       }
       for (var f : order.first()) {
