@@ -70,24 +70,29 @@ record CsvTable(String file, List<Row> rows) {
     var at = "line " + records.get(0).line;
     var missing = columns.stream().filter(c -> !header.contains(c)).toList();
     if (!missing.isEmpty()) {
+      boolean semicolons = header.size() == 1 && header.get(0).contains(";");
       problems.add(
           Problem.fault(
               file,
               at,
-              "no column " + String.join(", ", missing),
-              "the columns " + String.join(",", columns)));
+              semicolons
+                  ? "columns parted by semicolons"
+                  : "no column " + String.join(", ", missing),
+              "the columns "
+                  + String.join(",", columns)
+                  + (semicolons ? ", parted by commas" : "")));
       return List.of();
     }
     var twice = new LinkedHashSet<String>();
     for (int i = 0; i < header.size(); i++) {
-      if (header.indexOf(header.get(i)) != i) twice.add(header.get(i));
+      if (!header.get(i).isEmpty() && header.indexOf(header.get(i)) != i) twice.add(header.get(i));
     }
     if (!twice.isEmpty()) {
       problems.add(Problem.fault(file, at, "two columns " + twice, "each column once"));
       return List.of();
     }
     header.stream()
-        .filter(h -> !columns.contains(h))
+        .filter(h -> !h.isEmpty() && !columns.contains(h)) // spreadsheets add empty columns
         .forEach(
             h ->
                 problems.add(
@@ -140,7 +145,7 @@ record CsvTable(String file, List<Row> rows) {
         }
         fields.add(field.toString());
         field.setLength(0);
-        if (fields.size() > 1 || !fields.get(0).isBlank()) {
+        if (!fields.stream().allMatch(String::isBlank)) {
           records.add(new Record(begins, List.copyOf(fields)));
         }
         fields.clear();

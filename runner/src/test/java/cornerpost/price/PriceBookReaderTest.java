@@ -163,6 +163,17 @@ class PriceBookReaderTest {
   }
 
   @Test
+  void empty_columns_of_a_spreadsheet_are_passed_over_and_semicolons_named() {
+    var book =
+        new TestBook()
+            .file("holidays.csv", "date,name,,\n2027-01-01,New Year's Day,,\n,,,\n")
+            .file("hours/all.csv", TestBook.HOURS_HEADER.replace(',', ';') + "\nh;H;m;1;2;3;x\n");
+    assertThat(messages(book))
+        .anyMatch(m -> m.startsWith("testing/hours/all.csv!line 1: columns parted by semicolons"))
+        .noneMatch(m -> m.contains("holidays.csv"));
+  }
+
+  @Test
   void a_share_may_be_written_in_per_cent() {
     var book = new TestBook().region("EUR", "metric", "2026-07-01", "8.25%").book();
     assertThat(book.region().taxRate()).isEqualByComparingTo("0.0825");
