@@ -18,6 +18,7 @@ import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.Wall;
 import cornerpost.trace.Leaf;
+import cornerpost.trace.Places;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
@@ -244,6 +245,42 @@ class InsideLawsTest {
       }
     }
   }
+
+  /** A spreadsheet takes formulas of 8192 characters at most; half is plenty. */
+  @Test
+  void formulas_stay_short_in_a_house_of_many_openings() {
+    var scope = InsideHouses.everyRoom(UnitSystem.US);
+    for (int i = 0; i < 24; i++) {
+      scope.opening(
+          "X" + i,
+          i % 2 == 0 ? "A" : "B",
+          Wall.LEFT,
+          OpeningKind.WINDOW,
+          si("300"),
+          si("900"),
+          OpeningQuestions.OFFSET,
+          si("" + (0.2 + i / 2)));
+    }
+    for (var line : measured(scope)) {
+      assertThat(line.quantity().formula(FAR_CELLS, line.shownIn()))
+          .as(line.id())
+          .hasSizeLessThan(4096);
+    }
+  }
+
+  /** Every number on a sheet with a long name, far down. */
+  private static final Places FAR_CELLS =
+      new Places() {
+        @Override
+        public String cell(Leaf leaf) {
+          return "'Site and foundation'!$D$1234";
+        }
+
+        @Override
+        public Shown named(String id) {
+          return new Shown("'Quantities'!$D$1234", Unit.ONE);
+        }
+      };
 
   private static String code(Resource resource) {
     if (resource instanceof Resource.Buy buy) return buy.item();
