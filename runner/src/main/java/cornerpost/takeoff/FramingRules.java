@@ -6,7 +6,8 @@ import java.util.List;
 final class FramingRules {
   static final List<TakeoffRule> ALL =
       List.of(
-          new InsideMeasures(),
+          InsideMeasures::buildUps,
+          InsideMeasures::boxes,
           InsideMeasures::rooms,
           InsideMeasures::houseAreas,
           new WallFrames(),

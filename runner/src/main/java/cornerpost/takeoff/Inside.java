@@ -235,6 +235,18 @@ final class Inside {
     };
   }
 
+  /** The inside face of the steel walls of the house, projected, net of openings. */
+  Figure steelFace() {
+    var faces = new ArrayList<Figure>();
+    var holes = new ArrayList<Figure>();
+    for (var box : job.scope().boxes()) {
+      var round = shape.insideLength(box).plus(shape.insideWidth(box)).times(2);
+      faces.add(round.times(shape.insideHeight(box)));
+      for (var o : openings(box)) holes.add(Shape.area(o));
+    }
+    return holes.isEmpty() ? areas(faces) : areas(faces).minus(areas(holes)).atLeastZero();
+  }
+
   // ---- rooms --------------------------------------------------------------------------------
 
   List<Partition> partitions(Box box) {

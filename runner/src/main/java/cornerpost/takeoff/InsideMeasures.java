@@ -14,49 +14,56 @@ import java.util.List;
  * is bought here. Wall boards run past the ends of partitions; a partition takes its own thickness
  * off ceiling and floor.
  */
-final class InsideMeasures implements TakeoffRule {
-  @Override
-  public List<Line> measure(Job job) {
+final class InsideMeasures {
+  private InsideMeasures() {}
+
+  /** What the linings take. */
+  static List<Line> buildUps(Job job) {
     var in = new Inside(job);
     var out = new Tally(Stage.FRAMING);
-    var buildUp =
-        out.add(
-            "inside/wall-build-up",
-            "Build-up of a wall lining, steel to board face",
-            in.wallBuildUp(),
-            job.shortLength(),
-            "gap behind the studs + stud depth + board");
-    var ceilingBuildUp =
-        out.add(
-            "inside/ceiling-build-up",
-            "Build-up of the ceiling, steel to board face",
-            in.ceilingBuildUp(),
-            job.shortLength(),
-            "the deeper of insulation and battens + board");
+    out.add(
+        "inside/wall-build-up",
+        "Build-up of a wall lining, steel to board face",
+        in.wallBuildUp(),
+        job.shortLength(),
+        "gap behind the studs + stud depth + board");
+    out.add(
+        "inside/ceiling-build-up",
+        "Build-up of the ceiling, steel to board face",
+        in.ceilingBuildUp(),
+        job.shortLength(),
+        "the deeper of insulation and battens + board");
     out.add(
         "inside/partition-thickness",
         "Thickness of a partition",
         in.partitionThickness(),
         job.shortLength(),
         "stud depth + a board on each face");
-    var shape = new Shape(job);
+    return out.lines();
+  }
+
+  /** The clear dimensions of each box; after the build-ups, which they point at. */
+  static List<Line> boxes(Job job) {
+    var in = new Inside(job);
+    var out = new Tally(Stage.FRAMING);
     for (var box : job.scope().boxes()) {
+      var id = "inside/" + box.id() + "/";
       out.add(
-          "inside/" + box.id() + "/length",
+          id + "length",
           "Box " + box.id() + ", clear length",
-          shape.insideLength(box).minus(buildUp.times(2)),
+          in.clearLength(box),
           job.length(),
           "inside length of the box less the linings at both ends");
       out.add(
-          "inside/" + box.id() + "/width",
+          id + "width",
           "Box " + box.id() + ", clear width",
-          shape.insideWidth(box).minus(buildUp.times(2)),
+          in.clearWidth(box),
           job.length(),
           "inside width of the box less the linings of both sides");
       out.add(
-          "inside/" + box.id() + "/height",
+          id + "height",
           "Box " + box.id() + ", floor to ceiling before floor covering",
-          shape.insideHeight(box).minus(ceilingBuildUp),
+          in.clearHeight(box),
           job.length(),
           "inside height of the box less the ceiling");
     }
@@ -69,37 +76,29 @@ final class InsideMeasures implements TakeoffRule {
     var out = new Tally(Stage.FRAMING);
     for (var room : job.scope().rooms()) {
       var id = "room/" + room.id() + "/";
-      var length =
-          out.add(
-              id + "length",
-              room.id() + ", clear length",
-              in.length(room),
-              job.length(),
-              "length entered less end lining and half of each partition");
-      var width =
-          out.add(
-              id + "width",
-              room.id() + ", clear width",
-              in.width(room),
-              job.length(),
-              "clear width of its box");
+      out.add(
+          id + "length",
+          room.id() + ", clear length",
+          in.length(room),
+          job.length(),
+          "length entered less end lining and half of each partition");
+      out.add(
+          id + "width",
+          room.id() + ", clear width",
+          in.width(room),
+          job.length(),
+          "clear width of its box");
       out.add(
           id + "height",
           room.id() + ", clear height",
           in.height(room),
           job.length(),
           "floor to ceiling less the floor covering");
-      out.add(
-          id + "area",
-          room.id() + ", clear floor area",
-          length.times(width),
-          job.area(),
-          "clear length x clear width");
     }
     return out.lines();
   }
 
-  /** The areas of the house. */
+  /** The areas of rooms and house; after the dimensions, which they point at. */
   static List<Line> houseAreas(Job job) {
     var in = new Inside(job);
     var out = new Tally(Stage.FRAMING);
@@ -113,7 +112,15 @@ final class InsideMeasures implements TakeoffRule {
       ceilings.add(ceiling(job, in, box));
       var rooms = job.scope().roomsOf(box);
       if (rooms.isEmpty()) floors.add(in.clearLength(box).times(in.clearWidth(box)));
-      for (var room : rooms) floors.add(in.area(room));
+      for (var room : rooms) {
+        floors.add(
+            out.add(
+                "room/" + room.id() + "/area",
+                room.id() + ", clear floor area",
+                in.area(room),
+                job.area(),
+                "clear length x clear width"));
+      }
     }
     var grossWall =
         out.add(

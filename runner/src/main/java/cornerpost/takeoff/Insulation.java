@@ -30,19 +30,10 @@ final class Insulation implements TakeoffRule {
     var in = new Inside(job);
     var out = new Tally(Stage.INSULATION);
     var shape = new Shape(job);
-    var walls = new ArrayList<Figure>();
-    var holes = new ArrayList<Figure>();
     var ceilings = new ArrayList<Figure>();
     var floors = new ArrayList<Figure>();
     for (var box : job.scope().boxes()) {
       var plan = shape.insideLength(box).times(shape.insideWidth(box));
-      walls.add(
-          shape
-              .insideLength(box)
-              .plus(shape.insideWidth(box))
-              .times(2)
-              .times(shape.insideHeight(box)));
-      in.openings(box).forEach(o -> holes.add(Shape.area(o)));
       floors.add(plan);
       var roof = job.scope().openingsIn(box, Wall.ROOF);
       ceilings.add(roof.isEmpty() ? plan : plan.minus(Shape.area(roof)).atLeastZero());
@@ -51,14 +42,12 @@ final class Insulation implements TakeoffRule {
     if (in.insulatedInside()) {
       var material = material(job, EnvelopeQuestions.INSIDE);
       foam |= isFoam(material);
-      var area = Inside.areas(walls);
-      if (!holes.isEmpty()) area = area.minus(Inside.areas(holes)).atLeastZero();
       layer(
           job,
           out,
           "walls",
           "Wall insulation inside",
-          area,
+          in.steelFace(),
           "inside face of the steel, net of openings",
           material,
           EnvelopeQuestions.INSIDE_THICKNESS,
@@ -173,6 +162,6 @@ final class Insulation implements TakeoffRule {
     if (isFoam(material)) {
       return Figure.count(1).over(job.fact("foam.real-yield")).minus(Figure.count(1));
     }
-    return job.fact(isBatt(material) ? "waste.batts" : "waste.sheet");
+    return job.fact(isBatt(material) ? "waste.batts" : "waste.insulation-board");
   }
 }

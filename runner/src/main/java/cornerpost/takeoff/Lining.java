@@ -122,7 +122,7 @@ final class Lining implements TakeoffRule {
         area.times(job.fact("board.tape-per-area")),
         job.length(),
         "area x tape for each area",
-        Buy.of("joint-tape", job.fact("waste.fixings"), JOINTS));
+        Buy.of("joint-tape", job.fact("board.tape-waste"), JOINTS));
     if (finish == BoardFinish.SKIM) {
       out.add(
           "lining/joints/skim",

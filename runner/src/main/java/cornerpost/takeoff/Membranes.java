@@ -28,26 +28,11 @@ final class Membranes implements TakeoffRule {
   private static List<Line> onSteel(Job job) {
     var out = new Tally(Stage.FRAMING);
     if (!job.scope().envelope().yes(EnvelopeQuestions.MEMBRANE_ON_STEEL)) return out.lines();
-    var shape = new Shape(job);
-    var in = new Inside(job);
-    var areas = new ArrayList<Figure>();
-    var holes = new ArrayList<Figure>();
-    for (var box : job.scope().boxes()) {
-      areas.add(
-          shape
-              .insideLength(box)
-              .plus(shape.insideWidth(box))
-              .times(2)
-              .times(shape.insideHeight(box)));
-      in.openings(box).forEach(o -> holes.add(Shape.area(o)));
-    }
-    var area = Inside.areas(areas);
-    if (!holes.isEmpty()) area = area.minus(Inside.areas(holes)).atLeastZero();
     var measured =
         out.add(
             "membrane/steel/area",
             "Membrane on the steel before the studs",
-            area,
+            new Inside(job).steelFace(),
             job.area(),
             "inside face of the steel, net of openings; laps come as waste",
             Buy.of("membrane-steel", job.fact("waste.membrane"), STEEL_MEMBRANE),

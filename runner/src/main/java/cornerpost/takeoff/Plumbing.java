@@ -35,10 +35,18 @@ final class Plumbing implements TakeoffRule {
     var out = new Tally(Stage.SERVICES);
     var fixtures = new Fixtures(job, in);
     var all = new ArrayList<Line>();
+    var reach = reach(job, in);
     if (fixtures.count() > 0) {
+      reach =
+          out.add(
+              "plumbing/house/reach",
+              "From the service end to the farthest wet room, each box",
+              reach,
+              job.length(),
+              "rooms before it and half its own length");
       var units = fixtures(job, fixtures, out);
-      waste(job, in, fixtures, units, out);
-      supply(job, in, fixtures, out);
+      waste(job, in, fixtures, units, reach, out);
+      supply(job, fixtures, reach, out);
       heater(job, out);
       all.addAll(out.lines());
       var tests = new Tally(Stage.CLOSE_OUT);
@@ -51,7 +59,7 @@ final class Plumbing implements TakeoffRule {
           Labour.of("test-fixture", TEST_PLUMBING));
       all.addAll(tests.lines());
     }
-    all.addAll(gas(job, in));
+    all.addAll(gas(job, in, reach));
     return all;
   }
 
@@ -139,15 +147,8 @@ final class Plumbing implements TakeoffRule {
     return Figure.sum(Dimension.LENGTH, terms);
   }
 
-  private static void waste(Job job, Inside in, Fixtures f, Figure units, Tally out) {
+  private static void waste(Job job, Inside in, Fixtures f, Figure units, Figure reach, Tally out) {
     var waste = job.fact("waste.pipe");
-    var reach =
-        out.add(
-            "plumbing/house/reach",
-            "From the service end to the farthest wet room, each box",
-            reach(job, in),
-            job.length(),
-            "rooms before it and half its own length");
     var drain = reach.plus(job.fact("plumbing.closet-branch").times(f.closets()));
     var large =
         units.ifAtLeast(
@@ -219,9 +220,8 @@ final class Plumbing implements TakeoffRule {
         Labour.of("fit-sleeve", PLUMBING_WASTE));
   }
 
-  private static void supply(Job job, Inside in, Fixtures f, Tally out) {
+  private static void supply(Job job, Fixtures f, Figure reach, Tally out) {
     var waste = job.fact("waste.pipe");
-    var reach = reach(job, in);
     out.add(
         "plumbing/supply/mains",
         "Supply pipe, 3/4 in (20 mm), hot and cold",
@@ -287,7 +287,7 @@ final class Plumbing implements TakeoffRule {
         Labour.of("set-water-heater", WATER_HEATER));
   }
 
-  private static List<Line> gas(Job job, Inside in) {
+  private static List<Line> gas(Job job, Inside in, Figure reach) {
     var out = new Tally(Stage.SERVICES);
     var s = job.scope().services();
     int users = 0;
@@ -306,7 +306,7 @@ final class Plumbing implements TakeoffRule {
     out.add(
         "plumbing/gas/pipe",
         "Gas pipe",
-        reach(job, in).plus(job.fact("plumbing.gas-branch").times(users)),
+        reach.plus(job.fact("plumbing.gas-branch").times(users)),
         job.length(),
         "reach + a branch to each appliance",
         Buy.of("pipe-gas", job.fact("waste.pipe"), PLUMBING_SUPPLY),

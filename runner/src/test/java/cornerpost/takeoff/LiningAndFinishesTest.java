@@ -187,7 +187,7 @@ class LiningAndFinishesTest {
     var tape = area.times(JOB.fact("board.tape-per-area"));
     assertThat(tape.asDouble(Unit.FT)).isCloseTo(2660, within(1e-6));
     assertThat(
-            tape.times(Figure.count(1).plus(JOB.fact("waste.fixings")))
+            tape.times(Figure.count(1).plus(JOB.fact("board.tape-waste")))
                 .over(Figure.constant("50", Unit.FT))
                 .roundedUp()
                 .asDouble(Unit.ONE))
