@@ -34,6 +34,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
@@ -136,7 +137,7 @@ public final class TemplateWriter {
       workbook.setSheetHidden(workbook.getSheetIndex(lists.sheet()), true);
       workbook.setActiveSheet(0);
       XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
-      return TemplatePack.packed(bytes(workbook));
+      return ResultZip.packed(bytes(workbook), Map.of());
     } catch (IOException e) { // writing to memory
       throw new UncheckedIOException(e);
     }
