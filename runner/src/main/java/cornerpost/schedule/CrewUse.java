@@ -59,6 +59,25 @@ final class CrewUse {
     return at < 0 ? 0 : used[crew][at];
   }
 
+  /** The first moment, and all after it but before the last, at which the crew's use changes. */
+  long[] changes(int crew, long first, long last) {
+    int from = segment(crew, first) + 1;
+    int until = Math.max(from, segment(crew, last - 1) + 1);
+    long[] moments = new long[until - from + 1];
+    moments[0] = first;
+    System.arraycopy(times[crew], from, moments, 1, until - from);
+    return moments;
+  }
+
+  boolean needs(int i, int crew) {
+    for (int c : crewOf[i]) {
+      if (c == crew) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Cuts the profile at the moment, so that a change can begin there; gives its position. */
   private int cut(int crew, long moment) {
     int at = segment(crew, moment);
@@ -108,6 +127,26 @@ final class CrewUse {
       }
     }
     return latest;
+  }
+
+  /**
+   * The beginning of the first stretch between two moments in which a crew of the task is short;
+   * NEVER if none is.
+   */
+  long shortFrom(int i, long from, long until) {
+    long earliest = Graph.NEVER;
+    for (int c = 0; c < crewOf[i].length; c++) {
+      int crew = crewOf[i][c];
+      int room = available[crew] - needed[i][c];
+      int last = segment(crew, until - 1);
+      for (int k = Math.max(0, segment(crew, from)); k <= last; k++) {
+        if (used[crew][k] > room) {
+          earliest = Math.min(earliest, times[crew][k]);
+          break;
+        }
+      }
+    }
+    return earliest;
   }
 
   /** Whether any crew is asked for more than it has. */

@@ -23,19 +23,40 @@ final class Sweep {
     Graph g = graph;
     end = g.size == 0 ? g.start : Long.MIN_VALUE;
     for (int i : g.order) {
-      if (g.state[i] == Graph.DONE) {
-        put(i, 0, minutes[i]);
-      } else {
-        long at = g.placeStartingFrom(i, g.release[i]);
-        for (int k = g.inFirst[i]; k < g.inFirst[i + 1]; k++) {
-          int l = g.in[k];
-          int b = g.before[l];
-          at = Math.max(at, g.placeAfter(l, start[b], finish[b], minutes[i]));
-        }
-        put(i, at, minutes[i]);
-      }
+      put(i, earliest(i, minutes), minutes[i]);
       end = Math.max(end, finish[i]);
     }
+  }
+
+  /** The earliest place that dates and links allow, given where the tasks before are. */
+  long earliest(int i, long[] minutes) {
+    Graph g = graph;
+    if (g.state[i] == Graph.DONE) {
+      return 0;
+    }
+    long at = g.placeStartingFrom(i, g.release[i]);
+    for (int k = g.inFirst[i]; k < g.inFirst[i + 1]; k++) {
+      int l = g.in[k];
+      int b = g.before[l];
+      at = Math.max(at, g.placeAfter(l, start[b], finish[b], minutes[i]));
+    }
+    return at;
+  }
+
+  /**
+   * The latest place from which the end is met and the tasks after, where they are now, stay put;
+   * deadlines aside.
+   */
+  long latest(int i, long[] minutes, long until) {
+    long at = graph.placeFinishingBy(i, until, minutes[i]);
+    for (int o = graph.outFirst[i]; o < graph.outFirst[i + 1]; o++) {
+      int l = graph.out[o];
+      int a = graph.after[l];
+      if (movable(l) && graph.state[a] != Graph.DONE) {
+        at = Math.min(at, graph.placeBefore(l, place[a], minutes[a], minutes[i]));
+      }
+    }
+    return at;
   }
 
   void put(int i, long at, long minutes) {
@@ -68,8 +89,13 @@ final class Sweep {
     return graph.floatMinutes(b, place[b], latest);
   }
 
-  /** Latest places; a task that is done has none and is left out. */
+  /** Latest places with which deadlines are met; a task that is done has none and is left out. */
   long[] backward(long[] minutes, long until) {
+    return backward(minutes, until, true);
+  }
+
+  /** Latest places; deadlines are met only if asked for. */
+  long[] backward(long[] minutes, long until, boolean meetDeadlines) {
     Graph g = graph;
     long[] late = new long[g.size];
     for (int k = g.size - 1; k >= 0; k--) {
@@ -77,7 +103,8 @@ final class Sweep {
       if (g.state[i] == Graph.DONE) {
         continue;
       }
-      long at = g.placeFinishingBy(i, Math.min(until, g.deadline[i]), minutes[i]);
+      long last = meetDeadlines ? Math.min(until, g.deadline[i]) : until;
+      long at = g.placeFinishingBy(i, last, minutes[i]);
       for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
         int l = g.out[o];
         int a = g.after[l];

@@ -169,6 +169,37 @@ public final class WorkCalendar {
     return new WorkCalendar(name + " and " + other.name, bothFrom, both, closed);
   }
 
+  /** A calendar that works whenever either does, and in any gap between the two on one day. */
+  WorkCalendar hull(WorkCalendar other) {
+    if (sameTimes(other)) {
+      return this;
+    }
+    int[] first = new int[7];
+    int[] length = new int[7];
+    for (int d = 0; d < 7; d++) {
+      boolean mine = minutes[d] > 0;
+      boolean theirs = other.minutes[d] > 0;
+      int start =
+          mine && theirs ? Math.min(from[d], other.from[d]) : mine ? from[d] : other.from[d];
+      int end =
+          Math.max(mine ? from[d] + minutes[d] : 0, theirs ? other.from[d] + other.minutes[d] : 0);
+      first[d] = start;
+      length[d] = Math.max(0, end - start);
+    }
+    var closed = new TreeSet<LocalDate>();
+    for (LocalDate day : holidays) {
+      if (other.minutesOn(day) == 0) {
+        closed.add(day);
+      }
+    }
+    for (LocalDate day : other.holidays) {
+      if (minutesOn(day) == 0) {
+        closed.add(day);
+      }
+    }
+    return new WorkCalendar(name + " or " + other.name, first, length, closed);
+  }
+
   public String name() {
     return name;
   }

@@ -1,0 +1,50 @@
+package cornerpost.schedule;
+
+/**
+ * Turns an order of tasks into a schedule within crew numbers, from the front or from the back.
+ *
+ * <p>Tasks are numbered so that each comes after those it waits for. A list is any order with that
+ * property.
+ */
+abstract class Decoder {
+  final int size;
+
+  Decoder(int size) {
+    this.size = size;
+  }
+
+  /**
+   * Each task in turn as early as its links and the crews still free allow; gives the end, smaller
+   * is better.
+   */
+  abstract long forward(int[] list);
+
+  /**
+   * Each task in turn, from the back of the list, as late as its links and the crews still free
+   * allow; gives the length from the first start to the end of the last forward schedule.
+   */
+  abstract long backward(int[] list);
+
+  /** Fills the list in the order of the starts of the last schedule, forward or backward. */
+  abstract void listByStart(int[] list);
+
+  /** Fills the list in the order of the finishes of the last schedule, forward or backward. */
+  abstract void listByFinish(int[] list);
+
+  /** Keeps the last forward schedule as the best so far. */
+  abstract void keep();
+
+  /**
+   * Of a forward schedule that followed a backward one, the number of tasks that could not be moved
+   * between the two. Fewer leave more room for an improvement.
+   */
+  abstract int unmoved();
+
+  /** Latest start of each task when nothing is short, in any unit: small is urgent. */
+  abstract long[] urgency();
+
+  /** Predecessors of a task. */
+  abstract int[] before(int task);
+
+  abstract int[] after(int task);
+}
