@@ -40,8 +40,8 @@ final class CrewChart {
               new Busiest(
                   crew,
                   Words.day(most.week()),
-                  Words.number(most.personDays()),
-                  Words.number(most.available()),
+                  Words.tenths(most.personDays()),
+                  Words.tenths(most.available()),
                   most.personDays().compareTo(most.available()) >= 0));
         });
     return rows;

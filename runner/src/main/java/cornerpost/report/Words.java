@@ -94,10 +94,15 @@ final class Words {
     return number(BigDecimal.valueOf(share * 100), 0) + "\u00a0%";
   }
 
+  /** With at most one decimal. */
+  static String tenths(BigDecimal value) {
+    var rounded = value.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
+    return number(rounded, Math.max(0, rounded.scale()));
+  }
+
   /** Days with at most one decimal, and the word. */
   static String days(BigDecimal days) {
-    var rounded = days.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
-    var shown = number(rounded, Math.max(0, rounded.scale()));
+    var shown = tenths(days);
     return shown + "\u00a0" + (shown.equals("1") ? "day" : "days");
   }
 
