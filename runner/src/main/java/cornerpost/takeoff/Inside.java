@@ -235,16 +235,44 @@ final class Inside {
     };
   }
 
-  /** The inside face of the steel walls of the house, projected, net of openings. */
-  Figure steelFace() {
+  /**
+   * The inside face of the steel that is cold on its other side, projected, net of openings. Where
+   * two boxes touch there is a warm room behind the steel: that part is left out whole, the
+   * pass-throughs in it too.
+   */
+  Figure coldSteelFace() {
     var faces = new ArrayList<Figure>();
     var holes = new ArrayList<Figure>();
+    var passages = new ArrayList<Figure>();
     for (var box : job.scope().boxes()) {
       var round = shape.insideLength(box).plus(shape.insideWidth(box)).times(2);
       faces.add(round.times(shape.insideHeight(box)));
-      for (var o : openings(box)) holes.add(Shape.area(o));
+      boolean joined = !joined(box).isEmpty();
+      for (var o : openings(box)) {
+        (joined && o.kind() == OpeningKind.PASS_THROUGH ? passages : holes).add(Shape.area(o));
+      }
     }
-    return holes.isEmpty() ? areas(faces) : areas(faces).minus(areas(holes)).atLeastZero();
+    var touching = new ArrayList<Figure>();
+    for (var pair : shape.pairs()) {
+      var height = shape.insideHeight(pair.box()).min(shape.insideHeight(pair.other()));
+      switch (pair.joint()) {
+        case SIDE_BY_SIDE -> {
+          var inside = shape.insideLength(pair.box()).min(shape.insideLength(pair.other()));
+          touching.add(shape.touching(pair).min(inside).times(height).times(2));
+        }
+        case END_TO_END -> {
+          var width = shape.insideWidth(pair.box()).min(shape.insideWidth(pair.other()));
+          touching.add(width.times(height).times(2));
+        }
+        case STACKED, NONE -> {}
+      }
+    }
+    var cold = areas(faces);
+    if (!holes.isEmpty()) cold = cold.minus(areas(holes));
+    if (!touching.isEmpty() || !passages.isEmpty()) {
+      cold = cold.minus(areas(touching).max(areas(passages)));
+    }
+    return cold.atLeastZero();
   }
 
   // ---- rooms --------------------------------------------------------------------------------

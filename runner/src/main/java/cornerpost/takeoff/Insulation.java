@@ -47,8 +47,8 @@ final class Insulation implements TakeoffRule {
           out,
           "walls",
           "Wall insulation inside",
-          in.steelFace(),
-          "inside face of the steel, net of openings",
+          in.coldSteelFace(),
+          "inside face of the steel, net of openings and of walls where boxes touch",
           material,
           EnvelopeQuestions.INSIDE_THICKNESS,
           WALL_INSULATION);

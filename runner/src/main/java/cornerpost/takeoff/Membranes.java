@@ -32,9 +32,9 @@ final class Membranes implements TakeoffRule {
         out.add(
             "membrane/steel/area",
             "Membrane on the steel before the studs",
-            new Inside(job).steelFace(),
+            new Inside(job).coldSteelFace(),
             job.area(),
-            "inside face of the steel, net of openings; laps come as waste",
+            "inside face of the steel, net of openings and of walls where boxes touch; laps come as waste",
             Buy.of("membrane-steel", job.fact("waste.membrane"), STEEL_MEMBRANE),
             Labour.of("fit-membrane", STEEL_MEMBRANE));
     out.add(

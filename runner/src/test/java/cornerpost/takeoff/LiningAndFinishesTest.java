@@ -105,6 +105,31 @@ class LiningAndFinishesTest {
     assertThat(bought(batts, "insulation/walls/volume")).containsExactly("insulation-mineral-wool");
   }
 
+  // By hand: two boxes 2 x 77.616 = 155.232 m2; they touch over 12 m of 2.698 m on both sides,
+  // 64.752, in which the pass-through lies: 90.480. Standing apart, only the hole in A comes off.
+  @Test
+  void steel_between_two_warm_boxes_is_not_insulated() {
+    var joined =
+        measured(
+            pair(
+                BoxQuestions.JOINED_TO,
+                "A",
+                BoxQuestions.JOINT,
+                Joint.SIDE_BY_SIDE,
+                BoxQuestions.JOINT_LENGTH,
+                "12"));
+    assertThat(amount(joined, "insulation/walls/area", Unit.M2)).isCloseTo(90.480, within(0.001));
+    var apart = measured(pair());
+    assertThat(amount(apart, "insulation/walls/area", Unit.M2)).isCloseTo(152.082, within(0.001));
+  }
+
+  private static TestScopes pair(Object... joint) {
+    return TestScopes.metric()
+        .box("A")
+        .box("B", joint)
+        .opening("P1", "A", Wall.LEFT, OpeningKind.PASS_THROUGH, "1500", "2100");
+  }
+
   @Test
   void walls_insulated_outside_only_have_none_inside() {
     var lines = measured(house().with(EnvelopeQuestions.SIDE, InsulationSide.OUTSIDE));
