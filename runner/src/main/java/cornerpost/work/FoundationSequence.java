@@ -4,8 +4,6 @@ import static cornerpost.takeoff.BuildTask.*;
 
 import cornerpost.fact.Facts;
 import cornerpost.measure.Unit;
-import cornerpost.scope.DurationUnit;
-import cornerpost.scope.LinkRelation;
 import java.util.List;
 
 /**
@@ -28,13 +26,7 @@ final class FoundationSequence implements SequenceRule {
         .then(REINFORCE, FOOTING_INSPECTION, "forms and bars are seen before concrete")
         .then(FOOTING_INSPECTION, POUR, "no concrete before the inspection is passed")
         .then(POUR, CURE, "it cures from the pour on")
-        .tie(
-            POUR,
-            STRIP_FORMS,
-            LinkRelation.FINISH_TO_START,
-            stripping,
-            DurationUnit.ELAPSED_DAYS,
-            "side forms stay until the concrete stands by itself")
+        .after(stripping, POUR, STRIP_FORMS, "side forms stay until the concrete stands by itself")
         .then(STRIP_FORMS, BACKFILL, "earth goes back against bare concrete")
         .then(List.of(CURE, STRIP_FORMS, PILES), BEARING_PLATES, "plates sit on finished supports")
         .then(CURE, DELIVERY, "supports carry no box before they have cured")

@@ -3,16 +3,21 @@ package cornerpost.work;
 import static cornerpost.takeoff.BuildTask.*;
 
 import cornerpost.fact.Facts;
+import cornerpost.measure.Unit;
 import java.util.List;
 
 /** Paper before ground: survey, drawings, engineer, permit, loan, insurance, utilities. */
 final class PreparationSequence implements SequenceRule {
   @Override
   public List<Tie> ties(Facts facts) {
+    var report = facts.figure("time.lag.survey-report").in(Unit.ONE).toPlainString();
+    var letter = facts.figure("time.lag.engineer-letter").in(Unit.ONE).toPlainString();
     return new Ties()
-        .then(SURVEY, List.of(DRAWINGS, ENGINEERING), "levels and soil are known first")
+        .after(report, SURVEY, DRAWINGS, "levels and soil are known when the report is in")
+        .after(report, SURVEY, ENGINEERING, "levels and soil are known when the report is in")
         .then(DRAWINGS, ENGINEERING, "the engineer works from the drawings")
-        .then(List.of(DRAWINGS, ENGINEERING), PERMIT_APPLY, "they go in with the application")
+        .then(DRAWINGS, PERMIT_APPLY, "they go in with the application")
+        .after(letter, ENGINEERING, PERMIT_APPLY, "the signed design goes in with the application")
         .inTurn("the permit takes its course", PERMIT_APPLY, PERMIT_REVIEW, PERMIT_GRANTED)
         .then(DRAWINGS, LOAN_CLOSING, "the lender sees drawings and budget")
         .then(DRAWINGS, UTILITY_APPLY, "the application names loads and places")

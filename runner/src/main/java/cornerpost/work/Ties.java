@@ -34,6 +34,12 @@ final class Ties {
     return this;
   }
 
+  /** {@code after} starts so many elapsed days after {@code before} is done. */
+  Ties after(String elapsedDays, BuildTask before, BuildTask after, String why) {
+    return tie(
+        before, after, LinkRelation.FINISH_TO_START, elapsedDays, DurationUnit.ELAPSED_DAYS, why);
+  }
+
   Ties tie(
       BuildTask before,
       BuildTask after,

@@ -197,13 +197,14 @@ class WorkPlannerTest {
         Resource.Labour.of("doing", labour));
   }
 
-  @Test
-  void orders_may_go_out_before_the_permit_is_there() {
+  @ParameterizedTest
+  @CsvSource({"no, true", "yes, false"})
+  void orders_wait_for_the_permit_unless_the_owner_orders_early(String early, boolean waits) {
     var plan =
         plan(
-            Houses.oneBedroom(),
+            Houses.oneBedroom(UnitSystem.METRIC, Map.of(ProjectQuestions.ORDER_EARLY, early)),
             List.of(line("box", BuildTask.DELIVERY, "box", BuildTask.SET_BOXES)));
-    assertThat(leads(plan, "permit-granted", "order/containers-and-haulage")).isFalse();
+    assertThat(leads(plan, "permit-granted", "order/containers-and-haulage")).isEqualTo(waits);
   }
 
   @Test
