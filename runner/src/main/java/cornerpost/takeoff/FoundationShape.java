@@ -99,7 +99,8 @@ final class FoundationShape {
         Labour.of("lay-stone-bed", BuildTask.EXCAVATE));
   }
 
-  Line formwork(String id, String what, Figure area, String because) {
+  /** {@code activity} is the hours of making and setting: piers and edges, or walls. */
+  Line formwork(String id, String what, Figure area, String because, String activity) {
     return Line.of(
         id,
         Stage.FOUNDATION,
@@ -108,7 +109,7 @@ final class FoundationShape {
         job.area(),
         because,
         Buy.of("formwork", job.fact("waste.timber"), BuildTask.FORMWORK),
-        Labour.of("make-formwork", BuildTask.FORMWORK),
+        Labour.of(activity, BuildTask.FORMWORK),
         Labour.of("strip-formwork", BuildTask.STRIP_FORMS));
   }
 

@@ -40,7 +40,8 @@ record Piers(Job job, Figure height) {
             "footing/piers/formwork",
             "Formwork of piers",
             count.times(4).times(width()).times(tall.named()),
-            "four faces of each pier"));
+            "four faces of each pier",
+            "make-formwork"));
     lines.add(
         base.reinforcement(
             "footing/piers/reinforcement",

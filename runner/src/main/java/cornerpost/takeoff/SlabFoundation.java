@@ -62,7 +62,8 @@ final class SlabFoundation implements TakeoffRule {
             "footing/slab/formwork",
             "Edge forms",
             outline.times(raft ? thickness : above.plus(thickness)),
-            "outline x depth of the edge that is formed"));
+            "outline x depth of the edge that is formed",
+            "make-formwork"));
     if (!raft) {
       lines.add(
           base.reinforcement(

@@ -76,7 +76,8 @@ final class StripFoundation implements TakeoffRule {
             "footing/stems/formwork",
             "Formwork of walls on the strip footings",
             wall.named().times(2),
-            "both faces"));
+            "both faces",
+            "make-wall-formwork"));
     lines.add(
         base.reinforcement(
             "footing/strips/reinforcement",

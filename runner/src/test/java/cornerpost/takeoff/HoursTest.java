@@ -43,6 +43,7 @@ class HoursTest {
     "backfill-by-machine, 0.60, cu yd",
     "backfill-by-hand, 3.00, cu yd",
     "make-formwork, 0.25, sq ft",
+    "make-wall-formwork, 0.20, sq ft",
     "fix-rebar, 0.03, lb",
     "fix-mesh, 0.02, sq ft",
     "set-anchor-bolt, 0.25, each",
