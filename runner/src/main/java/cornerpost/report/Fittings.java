@@ -1,49 +1,109 @@
 package cornerpost.report;
 
 import cornerpost.measure.Unit;
+import cornerpost.scope.DoorToNext;
 import cornerpost.scope.FinishesQuestions;
+import cornerpost.scope.Opening;
+import cornerpost.scope.OpeningKind;
 import cornerpost.scope.Scope;
 import cornerpost.scope.Wall;
 import cornerpost.scope.Washing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * Beds, baths and kitchens in the plan, of usual sizes (common practice, no source), against the
- * side that has fewer openings. Examples: they show whether a room can hold them.
+ * Beds, baths and kitchens in the plan, of usual sizes (common practice, no source). Examples: they
+ * show whether a room can hold them. Each stands against a side wall where no door or passage is;
+ * what finds no such place is left out.
  */
 final class Fittings {
+  /** Room to pass an inner door, mm. */
+  private static final double PASSAGE = 900;
+
+  private static final double GAP = 60;
+
+  /** What reaches further into the room than this would stand before an inner door, mm. */
+  private static final double SHALLOW = 700;
+
+  private record Taken(Wall side, double from, double to) {}
+
+  private record Spot(double u, Wall side) {}
+
   private final Scope scope;
   private final Placed box;
   private final Svg svg;
+  private final List<Taken> taken = new ArrayList<>();
 
   Fittings(Scope scope, Placed box, Svg svg) {
     this.scope = scope;
     this.box = box;
     this.svg = svg;
+    for (var wall : List.of(Wall.LEFT, Wall.RIGHT)) {
+      for (var o : scope.openingsIn(box.box(), wall)) {
+        var p = box.patch(o);
+        if (walkedThrough(o)) taken.add(new Taken(wall, p.u(), p.u() + p.du()));
+      }
+    }
+  }
+
+  private static boolean walkedThrough(Opening o) {
+    return o.kind() == OpeningKind.PASS_THROUGH
+        || o.kind() == OpeningKind.SLIDING_DOOR
+        || FloorPlan.isDoor(o.kind());
   }
 
   void draw(Placed.Bay bay) {
-    var side = side(bay);
     svg.open("g", "class", "fittings");
     switch (bay.room().use()) {
-      case LIVING -> sofa(bay, side);
+      case LIVING -> sofa(bay);
       case LIVING_KITCHEN -> {
-        kitchen(bay, side);
-        sofa(bay, side);
+        kitchen(bay);
+        sofa(bay);
       }
-      case KITCHEN -> kitchen(bay, side);
-      case BEDROOM -> bed(bay, side);
+      case KITCHEN -> kitchen(bay);
+      case BEDROOM -> bed(bay);
       case LIVING_SLEEPING -> {
-        kitchen(bay, side);
-        bed(new Placed.Bay(bay.room(), bay.from(), bay.from() + 2400), side);
+        kitchen(bay);
+        bed(bay);
       }
-      case BATHROOM -> bathroom(bay, side);
+      case BATHROOM -> bathroom(bay);
       case HALL, UTILITY, STORE -> {}
     }
     svg.close("g");
   }
 
-  private Wall side(Placed.Bay bay) {
-    return count(bay, Wall.LEFT) <= count(bay, Wall.RIGHT) ? Wall.LEFT : Wall.RIGHT;
+  // ---- finding a place -----------------------------------------------------------------------
+
+  /** From the far end of the room backwards, or from its near end on; the emptier side first. */
+  private Optional<Spot> find(Placed.Bay bay, double along, double deep, boolean fromFarEnd) {
+    double first = bay.from() + (deep > SHALLOW && doorAt(bay.from()) ? PASSAGE : GAP);
+    double last = bay.to() - (deep > SHALLOW && doorAt(bay.to()) ? PASSAGE : GAP) - along;
+    boolean left = count(bay, Wall.LEFT) <= count(bay, Wall.RIGHT);
+    for (var side : left ? List.of(Wall.LEFT, Wall.RIGHT) : List.of(Wall.RIGHT, Wall.LEFT)) {
+      for (double step = 0; step <= last - first; step += 50) {
+        double u = fromFarEnd ? last - step : first + step;
+        if (free(side, u, along)) {
+          taken.add(new Taken(side, u, u + along + GAP));
+          return Optional.of(new Spot(u, side));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean free(Wall side, double u, double along) {
+    return taken.stream()
+        .noneMatch(t -> t.side() == side && u < t.to() + GAP && u + along > t.from() - GAP);
+  }
+
+  private boolean doorAt(double u) {
+    return box.bays(scope).stream()
+        .anyMatch(
+            b ->
+                Math.abs(b.to() - u) < 1
+                    && b.room().towardsNext() != DoorToNext.WALL
+                    && b.to() < box.length() - box.endWall() - 100);
   }
 
   private long count(Placed.Bay bay, Wall wall) {
@@ -52,6 +112,8 @@ final class Fittings {
         .filter(p -> p.u() < bay.to() && p.u() + p.du() > bay.from())
         .count();
   }
+
+  // ---- drawing -------------------------------------------------------------------------------
 
   /** A rectangle that stands {@code deep} into the room from the side wall. */
   private void put(double u, double along, Wall side, double gap, double deep) {
@@ -62,71 +124,67 @@ final class Fittings {
     return side == Wall.LEFT ? box.sideWall() + gap : box.width() - box.sideWall() - gap - deep;
   }
 
-  private void bed(Placed.Bay bay, Wall side) {
+  private void bed(Placed.Bay bay) {
     double wide = Math.min(1400, bay.to() - bay.from() - 500);
     if (wide < 800) return;
-    double u = bay.to() - wide - 250;
-    put(u, wide, side, 60, 1900);
-    put(u + 80, wide / 2 - 120, side, 120, 380);
-    put(u + wide / 2 + 40, wide / 2 - 120, side, 120, 380);
+    find(bay, wide, 1900, true)
+        .ifPresent(
+            s -> {
+              put(s.u(), wide, s.side(), GAP, 1900);
+              put(s.u() + 80, wide / 2 - 120, s.side(), 120, 380);
+              put(s.u() + wide / 2 + 40, wide / 2 - 120, s.side(), 120, 380);
+            });
   }
 
-  private void sofa(Placed.Bay bay, Wall side) {
+  private void sofa(Placed.Bay bay) {
     double along = Math.min(1900, (bay.to() - bay.from()) / 2 - 200);
     if (along < 1200) return;
-    put(bay.from() + 150, along, side, 60, 850);
-    put(bay.from() + 250, along - 200, side, 260, 650);
+    find(bay, along, 850, false)
+        .ifPresent(
+            s -> {
+              put(s.u(), along, s.side(), GAP, 850);
+              put(s.u() + 100, along - 200, s.side(), 260, 650);
+            });
   }
 
-  private void kitchen(Placed.Bay bay, Wall side) {
+  private void kitchen(Placed.Bay bay) {
     double run = scope.finishes().figure(FinishesQuestions.KITCHEN_RUN).in(Unit.MM).doubleValue();
     double along = Math.min(run, bay.to() - bay.from() - 200);
     if (along < 600) return;
-    double u = bay.to() - along - 60;
-    put(u, along, side, 60, 600);
-    put(u + along * 0.15, 450, side, 160, 380);
-    double cooker = u + along - 620;
+    find(bay, along, 600, true).ifPresent(s -> kitchen(s, along));
+  }
+
+  private void kitchen(Spot s, double along) {
+    put(s.u(), along, s.side(), GAP, 600);
+    put(s.u() + along * 0.15, 450, s.side(), 160, 380);
+    double cooker = s.u() + along - 620;
     for (int i = 0; i < 4; i++) {
-      double y = v(side, 60, 600) + 180 + i / 2 * 260;
+      double y = v(s.side(), GAP, 600) + 180 + i / 2 * 260;
       svg.add("circle", "class", "fitting", "cx", cooker + 120 + i % 2 * 260, "cy", y, "r", 85.0);
     }
   }
 
-  private void bathroom(Placed.Bay bay, Wall side) {
+  private void bathroom(Placed.Bay bay) {
     boolean bath =
         scope.finishes().option(FinishesQuestions.WASHING, Washing.class) == Washing.BATH;
     double wash = bath ? 750 : 900;
-    double at = bay.from() + 70;
-    put(at, wash, side, 60, bath ? 1650 : 900);
-    at += wash + 150;
-    if (at + 400 > bay.to()) return;
-    put(at, 400, side, 60, 180);
-    svg.add(
-        "ellipse",
-        "class",
-        "fitting",
-        "cx",
-        at + 200,
-        "cy",
-        v(side, 240, 440) + 220,
-        "rx",
-        180.0,
-        "ry",
-        230.0);
-    at += 520;
-    if (at + 450 > bay.to()) return;
-    put(at, 450, side, 60, 400);
-    svg.add(
-        "ellipse",
-        "class",
-        "fitting",
-        "cx",
-        at + 225,
-        "cy",
-        v(side, 130, 260) + 130,
-        "rx",
-        160.0,
-        "ry",
-        110.0);
+    double deep = bath ? 1650 : 900;
+    find(bay, wash, deep, false).ifPresent(s -> put(s.u(), wash, s.side(), GAP, deep));
+    find(bay, 400, 660, false)
+        .ifPresent(
+            s -> {
+              put(s.u(), 400, s.side(), GAP, 180);
+              oval(s.u() + 200, v(s.side(), 240, 440) + 220, 180, 230);
+            });
+    find(bay, 450, 400, false)
+        .ifPresent(
+            s -> {
+              put(s.u(), 450, s.side(), GAP, 400);
+              oval(s.u() + 225, v(s.side(), 130, 260) + 130, 160, 110);
+            });
+  }
+
+  private void oval(double u, double v, double rx, double ry) {
+    svg.add("ellipse", "class", "fitting", "cx", u, "cy", v, "rx", rx, "ry", ry);
   }
 }

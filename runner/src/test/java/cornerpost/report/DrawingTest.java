@@ -189,6 +189,23 @@ class DrawingTest {
   }
 
   @Test
+  void fittings_stand_in_their_room_and_before_no_door() {
+    var fittings =
+        Page.in(Page.with(plan(METRIC), "data-room", "Living"), "rect", e ->
+            e.getAttribute("class").equals("fitting"));
+    assertThat(fittings).isNotEmpty();
+    for (var f : fittings) {
+      var r = Page.rect(f);
+      assertThat(r[0]).isGreaterThanOrEqualTo(80);
+      assertThat(r[0] + r[2]).isLessThanOrEqualTo(5880);
+      // the sliding door D1 is in the right side, from 1,250 to 3,650
+      boolean right = r[1] + r[3] / 2 > 1219;
+      boolean clear = r[0] + r[2] <= 1250 || r[0] >= 3650;
+      assertThat(!right || clear).isTrue();
+    }
+  }
+
+  @Test
   void everything_drawn_lies_inside_the_picture() {
     for (var page : java.util.List.of(METRIC, US, page(twoBoxes()))) {
       var box = plan(page).getAttribute("viewBox").split(" ");
