@@ -191,8 +191,10 @@ class DrawingTest {
   @Test
   void fittings_stand_in_their_room_and_before_no_door() {
     var fittings =
-        Page.in(Page.with(plan(METRIC), "data-room", "Living"), "rect", e ->
-            e.getAttribute("class").equals("fitting"));
+        Page.in(
+            Page.with(plan(METRIC), "data-room", "Living"),
+            "rect",
+            e -> e.getAttribute("class").equals("fitting"));
     assertThat(fittings).isNotEmpty();
     for (var f : fittings) {
       var r = Page.rect(f);
