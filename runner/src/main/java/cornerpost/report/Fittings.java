@@ -149,9 +149,14 @@ final class Fittings {
 
   private void kitchen(Placed.Bay bay) {
     double run = scope.finishes().figure(FinishesQuestions.KITCHEN_RUN).in(Unit.MM).doubleValue();
-    double along = Math.min(run, bay.to() - bay.from() - 200);
-    if (along < 600) return;
-    find(bay, along, 600, true).ifPresent(s -> kitchen(s, along));
+    double most = Math.min(run, bay.to() - bay.from() - 200);
+    for (double along = most; along >= 1200; along -= 300) {
+      var spot = find(bay, along, 600, true);
+      if (spot.isPresent()) {
+        kitchen(spot.get(), along);
+        return;
+      }
+    }
   }
 
   private void kitchen(Spot s, double along) {
@@ -168,7 +173,7 @@ final class Fittings {
     boolean bath =
         scope.finishes().option(FinishesQuestions.WASHING, Washing.class) == Washing.BATH;
     double wash = bath ? 750 : 900;
-    double deep = bath ? 1650 : 900;
+    double deep = bath ? 1650 : 700;
     find(bay, wash, deep, false).ifPresent(s -> put(s.u(), wash, s.side(), GAP, deep));
     find(bay, 400, 660, false)
         .ifPresent(
