@@ -88,18 +88,23 @@ public final class PlanCalendar {
 
   private static void task(DatedTask t, Plan plan, List<Event> all) {
     var name = t.task().name();
-    var float_ =
-        t.done() ? "Done." : "Float: " + Words.days(t.totalFloatDays()) + ". " + t.waitsFor();
+    var details =
+        t.done()
+            ? "Done."
+            : "Float: "
+                + Words.days(t.totalFloatDays())
+                + ". "
+                + Words.ended(Words.sentence(t.waitsFor()));
     if (t.task().kind() == WorkTask.Kind.INSPECTION) {
       all.add(
-          new Event("task/" + t.id(), t.firstDay(), "Inspection", "Inspection: " + name, float_));
+          new Event("task/" + t.id(), t.firstDay(), "Inspection", "Inspection: " + name, details));
     } else if (t.task().kind() == WorkTask.Kind.MILESTONE) {
       var delivery = t.id().equals(BuildTask.DELIVERY.id());
       all.add(
           new Event(
-              "task/" + t.id(), t.firstDay(), delivery ? "Delivery" : "Milestone", name, float_));
+              "task/" + t.id(), t.firstDay(), delivery ? "Delivery" : "Milestone", name, details));
     } else if (t.id().equals(BuildTask.SET_BOXES.id()) && byCrane(plan)) {
-      all.add(new Event("task/" + t.id(), t.firstDay(), "Crane", "Crane: " + name, float_));
+      all.add(new Event("task/" + t.id(), t.firstDay(), "Crane", "Crane: " + name, details));
     }
   }
 
