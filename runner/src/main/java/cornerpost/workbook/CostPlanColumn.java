@@ -2,9 +2,9 @@ package cornerpost.workbook;
 
 /** The columns of sheet Cost plan; the first nine are fixed, so that others can read them. */
 enum CostPlanColumn {
-  ID("Id", 30),
-  STAGE("Stage", 22),
-  DESCRIPTION("Description", 44),
+  ID("Id", 44),
+  STAGE("Stage", 23),
+  DESCRIPTION("Description", 62),
   QUANTITY("Quantity", 11),
   UNIT("Unit", 8),
   RATE("Rate", 11),

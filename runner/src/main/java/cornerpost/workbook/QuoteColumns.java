@@ -9,9 +9,12 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * Where the columns of the owner's sheet Quotes stand, found by their names, so that the Cost plan
  * can look up a quote that is typed later.
  */
-record QuoteColumns(String line, String use, String quoteFor, String amount) {
+record QuoteColumns(String line, String use, String quoteFor, String amount, int firstRow) {
   private static final String SHEET = "Quotes";
   private static final int LAST_HEADER_ROW = 30;
+
+  /** Rows looked through, from the column names on; whole columns would slow every calculation. */
+  private static final int MOST_QUOTES = 1000;
 
   static Optional<QuoteColumns> find(XSSFWorkbook workbook) {
     var sheet = workbook.getSheet(SHEET);
@@ -32,7 +35,8 @@ record QuoteColumns(String line, String use, String quoteFor, String amount) {
                 names.get("Line"),
                 names.getOrDefault("Use it", ""),
                 names.getOrDefault("Price for", ""),
-                names.get("Amount")));
+                names.get("Amount"),
+                r + 2));
       }
     }
     return Optional.empty();
@@ -74,7 +78,8 @@ record QuoteColumns(String line, String use, String quoteFor, String amount) {
     return Addresses.quoted(id.replaceAll("([*?~])", "~$1"));
   }
 
-  private static String column(String letter) {
-    return SHEET + "!$" + letter + ":$" + letter;
+  private String column(String letter) {
+    int last = firstRow + MOST_QUOTES - 1;
+    return SHEET + "!$" + letter + "$" + firstRow + ":$" + letter + "$" + last;
   }
 }

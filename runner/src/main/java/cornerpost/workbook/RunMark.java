@@ -129,6 +129,11 @@ final class RunMark {
         : cell.getCellType();
   }
 
+  private static boolean isFilled(XSSFCell cell, CellType type) {
+    return type == CellType.NUMERIC
+        || type == CellType.STRING && !cell.getStringCellValue().isEmpty();
+  }
+
   private static String textOf(XSSFCell cell, CellType type) {
     return switch (type) {
       case STRING -> cell.getStringCellValue();
@@ -150,8 +155,8 @@ final class RunMark {
     int column = which.shape() == OwnerSheet.Shape.TABLE ? 0 : 1;
     int filled = 0;
     for (var r : sheet) {
-      var cell = r.getCell(column);
-      if (cell != null && cell.getCellType() != CellType.BLANK) filled++;
+      var cell = sheet.getRow(r.getRowNum()).getCell(column);
+      if (cell != null && isFilled(cell, shownType(cell))) filled++;
     }
     var letter = SheetPage.letter(column);
     page.text(row, 0, which.title(), page.wrapped());
@@ -161,7 +166,9 @@ final class RunMark {
         which.shape() == OwnerSheet.Shape.TABLE ? "cells filled in the first column" : "entries",
         page.wrapped());
     var range = Addresses.sheetName(which.title()) + "!$" + letter + ":$" + letter;
-    page.formula(row, 2, "COUNTA(" + range + ")", filled, page.number("0"));
+    // Texts of a character or more, and numbers: programs differ in how they count empty texts.
+    var counted = "COUNTIF(" + range + ",\"?*\")+COUNT(" + range + ")";
+    page.formula(row, 2, counted, filled, page.number("0"));
     page.number(row, 6, filled, page.number("0").inInk(SheetStyle.QUIET));
     finish(row, "count", "IF($C" + row + "=$G" + row + ",0,1)");
     return true;

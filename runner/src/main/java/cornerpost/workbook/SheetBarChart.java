@@ -81,7 +81,7 @@ final class SheetBarChart {
   private void write() {
     page.header(Addresses.HEADER_ROW, "Id", "Task", "Start", "Finish", "Total float, days");
     page.headRight(Addresses.HEADER_ROW, 2, 3, 4);
-    page.widths(22, 40, 16, 16, 9);
+    page.widths(32, 46, 16, 16, 9);
     weeks();
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) task(row++, t);

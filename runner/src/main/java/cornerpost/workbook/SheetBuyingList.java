@@ -37,8 +37,9 @@ final class SheetBuyingList {
         "Needed on",
         "Lead days",
         "First task");
+    page.headIndented(Addresses.HEADER_ROW, 5, 9, 12);
     page.headRight(Addresses.HEADER_ROW, 3, 4, 6, 7, 8, 10, 11);
-    page.widths(26, 22, 48, 11, 11, 9, 13, 13, 16, 7, 16, 7, 30);
+    page.widths(26, 30, 52, 11, 11, 9, 13, 13, 16, 7, 16, 7, 40);
     int row = Addresses.FIRST_ROW;
     OrderRow before = null;
     for (var o : sorted(run.plan)) {
@@ -68,7 +69,7 @@ final class SheetBuyingList {
     var money = right.formatted(run.moneyFormat());
     var date = right.formatted("ddd d mmm yyyy");
     page.text(row, 0, o.group().label(), first ? plain.strong().wrapping() : plain.wrapping());
-    page.text(row, 1, o.item(), plain.wrapping());
+    page.text(row, 1, o.item(), plain);
     run.addresses.priceRow(o.item()).ifPresent(r -> page.link(row, 1, ResultSheet.PRICES_USED, r));
     page.text(row, 2, o.description(), plain.wrapping());
     page.number(row, 3, o.net(), right.formatted("#,##0.00").inInk(SheetStyle.QUIET));
@@ -85,7 +86,7 @@ final class SheetBuyingList {
         row,
         12,
         run.plan.programme().task(o.firstTask()).map(t -> t.task().name()).orElse(o.firstTask()),
-        plain.wrapping());
+        plain.wrapping().indented());
     task.ifPresent(r -> page.link(row, 12, ResultSheet.SCHEDULE, r));
   }
 

@@ -33,6 +33,7 @@ final class SheetCostPlan {
         Addresses.HEADER_ROW,
         Arrays.stream(CostPlanColumn.values()).map(CostPlanColumn::header).toArray(String[]::new));
     for (var c : CostPlanColumn.values()) page.width(c.ordinal(), c.width());
+    page.headIndented(Addresses.HEADER_ROW, 4, 7, 12);
     page.headRight(Addresses.HEADER_ROW, 3, 5, 6, 9, 10, 11, 17, 18, 19, 20);
     total();
     CostLine before = null;
@@ -73,7 +74,7 @@ final class SheetCostPlan {
     var wrap = plain.wrapping();
     var right = plain.aligned(HorizontalAlignment.RIGHT);
     var money = right.formatted(run.moneyFormat());
-    page.text(row, 0, line.id(), wrap);
+    page.text(row, 0, line.id(), plain);
     page.text(row, at(CostPlanColumn.STAGE), line.stage().label(), first ? wrap.strong() : wrap);
     page.text(row, at(CostPlanColumn.DESCRIPTION), line.description(), wrap);
     var quantity = line.quantity().in(line.unit());
@@ -90,7 +91,8 @@ final class SheetCostPlan {
     quotes(row, line, money);
     rates(row, line, right);
     page.text(row, at(CostPlanColumn.PARTY), line.party().label(), plain);
-    page.text(row, at(CostPlanColumn.COUNTS), Addresses.CountsAs.of(line).label(), plain);
+    page.text(
+        row, at(CostPlanColumn.COUNTS), Addresses.CountsAs.of(line).label(), plain.indented());
     page.text(row, at(CostPlanColumn.TAXED), line.taxed() ? "yes" : "no", plain);
     page.text(row, at(CostPlanColumn.PART), part(line), plain);
     page.text(row, at(CostPlanColumn.TASK), line.task().orElse(""), wrap);

@@ -13,6 +13,8 @@ import java.util.TreeSet;
 /** Sheet Crew load: days of work of each crew by weeks, the busiest crew first. */
 final class SheetCrewLoad {
   private static final int MOST_IN_CHART = 6;
+  private static final int CHART_COLUMNS = 12;
+  private static final int CHART_ROWS = 24;
   private static final List<ChartXml.Paint> PAINTS =
       List.of(
           ChartXml.Paint.solid(SheetStyle.OUT),
@@ -52,8 +54,9 @@ final class SheetCrewLoad {
     for (var c : crews) names.add(c + ", available");
     page.header(Addresses.HEADER_ROW, names.toArray(String[]::new));
     page.width(0, 17);
-    for (int c = 1; c < names.size(); c++) page.width(c, 12);
+    for (int c = 1; c < names.size(); c++) page.width(c, 11);
     for (int c = 0; c < names.size(); c++) page.headRight(Addresses.HEADER_ROW, c);
+    page.height(Addresses.HEADER_ROW, 44);
     page.text(
         2,
         1,
@@ -62,6 +65,13 @@ final class SheetCrewLoad {
     int row = Addresses.FIRST_ROW;
     for (var e : byWeek.entrySet()) week(row++, e.getKey(), e.getValue());
     SheetTables.finish(page, row - 1, names.size(), 1);
+    // What is available is for the screen; the chart stands under the table and prints with it.
+    run.workbook.setPrintArea(
+        run.workbook.getSheetIndex(page.sheet()),
+        0,
+        Math.max(CHART_COLUMNS - 1, 1 + crews.size()),
+        0,
+        row + CHART_ROWS);
     chart(row - 1);
   }
 
@@ -107,12 +117,11 @@ final class SheetCrewLoad {
               numbers,
               PAINTS.get(i)));
     }
-    int column = 3 + 2 * crews.size();
     SheetCharts.put(
         run,
         ResultSheet.CREW_LOAD,
         "Crew load",
-        new SheetCharts.Place(column, 3, column + 12, 27),
+        new SheetCharts.Place(0, last + 1, CHART_COLUMNS, last + 1 + CHART_ROWS),
         chart);
   }
 

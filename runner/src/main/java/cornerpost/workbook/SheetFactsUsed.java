@@ -26,6 +26,7 @@ final class SheetFactsUsed {
         "Kind",
         "Value at this run",
         "Changed");
+    page.headIndented(Addresses.HEADER_ROW, 3);
     page.headRight(Addresses.HEADER_ROW, 2, 6, 7);
     page.widths(34, 48, 18, 12, 60, 26, 18, 9);
     int row = Addresses.FIRST_ROW;
@@ -51,7 +52,7 @@ final class SheetFactsUsed {
   private static void fact(ResultRun run, SheetPage page, int row, Leaf leaf) {
     boolean worked = leaf.kind() == Leaf.Kind.WORKED;
     var look = page.number(format(leaf.amount()));
-    page.text(row, 0, leaf.key(), page.wrapped());
+    page.text(row, 0, leaf.key());
     page.text(row, 1, leaf.name(), page.wrapped());
     page.number(row, 2, leaf.amount(), look);
     page.text(row, 3, leaf.unit().symbol(), page.plain().indented());

@@ -30,7 +30,8 @@ final class SheetPage {
   private static final LocalDate DAY_ZERO_1904 = LocalDate.of(1904, 1, 1);
 
   private static final double LINE_HEIGHT = 13.5; // points, of the 10 point text of the tables
-  private static final int MOST_LINES = 12;
+  private static final double CHARACTERS_PER_WIDTH = 1.08; // widths count the larger usual text
+  private static final int MOST_LINES = 7;
 
   private final XSSFSheet sheet;
   private final SheetStyles styles;
@@ -149,6 +150,11 @@ final class SheetPage {
     return ChronoUnit.DAYS.between(from1904 ? DAY_ZERO_1904 : DAY_ZERO, day);
   }
 
+  /** The column name of a text that follows a number keeps its distance, as the text does. */
+  void headIndented(int row, int... columns) {
+    for (int c : columns) cell(row, c, heading().indented());
+  }
+
   void width(int column, int characters) {
     sheet.setColumnWidth(column, Math.min(255, characters) * 256 + 182);
   }
@@ -192,7 +198,7 @@ final class SheetPage {
     int last = mergedColumns.getOrDefault(row * 1000 + column, column);
     int room = 0;
     for (int c = column; c <= last; c++) room += sheet.getColumnWidth(c) / 256;
-    return Math.max(1, room - 1);
+    return Math.max(1, (int) (room * CHARACTERS_PER_WIDTH));
   }
 
   /** Lines of a text in a column so wide, broken between words. */

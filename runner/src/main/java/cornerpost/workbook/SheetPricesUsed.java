@@ -30,6 +30,7 @@ final class SheetPricesUsed {
         "Source",
         "Price at this run",
         "Changed");
+    page.headIndented(Addresses.HEADER_ROW, 3);
     page.headRight(Addresses.HEADER_ROW, 2, 4, 5, 6, 8, 9);
     page.widths(28, 48, 12, 16, 12, 12, 12, 44, 12, 9);
     var entry =
@@ -41,7 +42,7 @@ final class SheetPricesUsed {
       boolean share = leaf.key().equals("tax");
       var format = share ? "0.00%" : leaf.key().startsWith("hours/") ? "0.00###" : "#,##0.00##";
       var quiet = page.number(format).inInk(SheetStyle.QUIET);
-      page.text(row, 0, leaf.key(), page.wrapped());
+      page.text(row, 0, leaf.key());
       page.text(row, 1, leaf.name(), page.wrapped());
       page.number(row, 2, leaf.amount(), entry.formatted(format));
       page.text(row, 3, leaf.unit().symbol(), page.plain().indented());

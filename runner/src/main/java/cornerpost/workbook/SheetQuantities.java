@@ -27,8 +27,9 @@ final class SheetQuantities {
         "Rule and source",
         "Follows the choices",
         "At this run");
+    page.headIndented(Addresses.HEADER_ROW, 4);
     page.headRight(Addresses.HEADER_ROW, 3, 8);
-    page.widths(30, 22, 44, 12, 8, 70, 50, 20, 12);
+    page.widths(36, 23, 44, 12, 8, 96, 50, 20, 12);
     int row = FIRST;
     Line before = null;
     for (var line : run.plan.lines()) {
@@ -36,7 +37,7 @@ final class SheetQuantities {
       var look = first ? ruled(page.plain()) : page.plain();
       var amount = line.quantity().in(line.shownIn());
       var number = look.formatted(format(line.quantity(), amount)).aligned(RIGHT);
-      page.text(row, 0, line.id(), look.wrapping());
+      page.text(row, 0, line.id(), look);
       page.text(row, 1, line.stage().label(), first ? look.strong().wrapping() : look.wrapping());
       page.text(row, 2, line.description(), look.wrapping());
       page.formula(row, 3, line.quantity().formula(run.addresses, line.shownIn()), amount, number);

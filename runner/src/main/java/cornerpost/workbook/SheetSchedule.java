@@ -41,8 +41,10 @@ final class SheetSchedule {
   static void write(ResultRun run) {
     var page = run.page(ResultSheet.SCHEDULE);
     page.header(Addresses.HEADER_ROW, COLUMNS);
+    page.headIndented(Addresses.HEADER_ROW, 8);
     page.headRight(Addresses.HEADER_ROW, 3, 4, 5, 6, 7, 14, 15, 16, 17, 18, 19, 21);
-    page.widths(24, 22, 40, 16, 16, 9, 9, 9, 9, 9, 34, 9, 20, 12, 9, 13, 16, 16, 16, 16, 10, 9, 40);
+    page.widths(
+        32, 23, 46, 16, 16, 9, 9, 9, 10, 9, 48, 9, 24, 14, 9, 13, 16, 16, 16, 16, 10, 9, 40);
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) write(run, page, row++, t);
     SheetTables.finish(page, row - 1, COLUMNS.length, 3);
@@ -52,7 +54,7 @@ final class SheetSchedule {
     var strong = t.drivesMoveIn() ? page.plain().strong() : page.plain();
     var date = page.dateLook();
     var days = page.number("#,##0.##").formatted("0.0");
-    page.text(row, 0, t.id(), strong.wrapping());
+    page.text(row, 0, t.id(), strong);
     page.text(row, 1, t.task().stage().label(), page.wrapped());
     page.text(row, 2, t.task().name(), strong.wrapping());
     page.date(row, 3, t.firstDay(), date);
@@ -60,7 +62,7 @@ final class SheetSchedule {
     page.number(row, 5, t.durationDays(), days);
     page.number(row, 6, t.totalFloatDays(), days);
     page.number(row, 7, t.freeFloatDays(), days);
-    page.text(row, 8, t.drivesMoveIn() ? "yes" : "no", strong);
+    page.text(row, 8, t.drivesMoveIn() ? "yes" : "no", strong.indented());
     page.text(row, 9, t.done() ? "done" : t.started() ? "under way" : "to do");
     page.text(row, 10, t.waitsFor(), page.wrapped());
     t.waitsForIds().stream()
@@ -79,7 +81,7 @@ final class SheetSchedule {
     page.text(row, 20, t.critical() ? "yes" : "no");
     var share = run.plan.risk().drivesShare().get(t.id());
     if (share != null) page.number(row, 21, share, page.number("0%"));
-    page.text(row, 22, t.task().why(), page.wrapped());
+    page.text(row, 22, t.task().why());
   }
 
   private static String crews(Map<String, Integer> demands) {

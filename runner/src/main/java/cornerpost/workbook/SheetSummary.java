@@ -45,7 +45,7 @@ final class SheetSummary {
   }
 
   private void write() {
-    page.widths(40, 26, 14, 62);
+    page.widths(40, 24, 10, 78);
     page.sheet().setDisplayGridlines(false);
     heading();
     money();

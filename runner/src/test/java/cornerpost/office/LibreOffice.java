@@ -18,7 +18,7 @@ import java.util.concurrent.TimeUnit;
  */
 public final class LibreOffice {
   private static final String COMMAND = "soffice";
-  private static final int MINUTES = 4;
+  private static final int MINUTES = 8; // it takes seconds where nothing else runs
 
   /** Without this a file's stored values are trusted, whoever wrote them. */
   private static final String ALWAYS_RECALCULATE =

@@ -8,8 +8,6 @@ import cornerpost.scope.Quote;
 import cornerpost.scope.QuoteFor;
 import cornerpost.takeoff.HouseScopes;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,14 +26,10 @@ class ResultWorkbookTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"metric", "US customary"})
-  void every_formula_is_what_another_program_calculates(String units) throws Exception {
+  void every_formula_is_what_another_program_calculates(String units) {
     LibreOffice.needed();
     var plan = plan(units);
     var result = ResultWorkbook.write(OwnersBook.of(plan.scope()), plan);
-    if (System.getProperty("keep") != null) {
-      Files.write(
-          Path.of(System.getProperty("keep") + "-" + units.substring(0, 2) + ".xlsx"), result);
-    }
     var recalculated = LibreOffice.recalculated(result);
     var compared = Recalculated.compare(result, recalculated);
     assertThat(compared.formulas()).isGreaterThan(400);
