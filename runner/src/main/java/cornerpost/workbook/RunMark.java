@@ -18,6 +18,9 @@ import org.apache.poi.xssf.usermodel.XSSFCell;
  * that the workbook itself says when dates and worked-out numbers are out of date.
  */
 final class RunMark {
+  /** Rows of an owner's sheet that are counted. */
+  private static final int MOST_ROWS = 2000;
+
   private final ResultRun run;
   private final SheetPage page;
 
@@ -130,8 +133,10 @@ final class RunMark {
   }
 
   private static boolean isFilled(XSSFCell cell, CellType type) {
-    return type == CellType.NUMERIC
-        || type == CellType.STRING && !cell.getStringCellValue().isEmpty();
+    return cell.getRowIndex() < MOST_ROWS
+        && (type == CellType.NUMERIC
+            || type == CellType.BOOLEAN
+            || type == CellType.STRING && !cell.getStringCellValue().isEmpty());
   }
 
   private static String textOf(XSSFCell cell, CellType type) {
@@ -165,10 +170,10 @@ final class RunMark {
         1,
         which.shape() == OwnerSheet.Shape.TABLE ? "cells filled in the first column" : "entries",
         page.wrapped());
-    var range = Addresses.sheetName(which.title()) + "!$" + letter + ":$" + letter;
-    // Texts of a character or more, and numbers: programs differ in how they count empty texts.
-    var counted = "COUNTIF(" + range + ",\"?*\")+COUNT(" + range + ")";
-    page.formula(row, 2, counted, filled, page.number("0"));
+    var range =
+        Addresses.sheetName(which.title()) + "!$" + letter + "$1:$" + letter + "$" + MOST_ROWS;
+    // By length: programs differ in whether an empty text, or a number, counts as text.
+    page.formula(row, 2, "SUMPRODUCT(--(LEN(" + range + ")>0))", filled, page.number("0"));
     page.number(row, 6, filled, page.number("0").inInk(SheetStyle.QUIET));
     finish(row, "count", "IF($C" + row + "=$G" + row + ",0,1)");
     return true;
