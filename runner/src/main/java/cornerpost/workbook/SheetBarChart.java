@@ -24,6 +24,8 @@ final class SheetBarChart {
   private static final DateTimeFormatter WEEK =
       DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
   private static final String GATE_MARK = "|";
+  private static final String NEAR_MARK = "/";
+  private static final String DONE_MARK = ":";
   private static final String MILESTONE_MARK = "\u25C6";
 
   /** How a bar looks; the words are those of the key. */
@@ -171,15 +173,19 @@ final class SheetBarChart {
               plain
                   .filled(SheetStyle.INK)
                   .edged(heavy, heavy, first ? heavy : none, last ? heavy : none));
-      case NEAR ->
-          page.cell(
+      case NEAR -> // the mark stands in for the hatch where a program does not draw patterns
+          page.text(
               row,
               column,
+              NEAR_MARK,
               plain.patterned(FillPatternType.THIN_FORWARD_DIAG, SheetStyle.INK, SheetStyle.NEAR));
       case FLOATS -> page.cell(row, column, plain.filled(SheetStyle.FLOAT));
       case DONE ->
-          page.cell(
-              row, column, plain.patterned(FillPatternType.LESS_DOTS, "FFFFFF", SheetStyle.DONE));
+          page.text(
+              row,
+              column,
+              DONE_MARK,
+              plain.patterned(FillPatternType.LESS_DOTS, "FFFFFF", SheetStyle.DONE));
       case WAIT -> {
         var dash =
             new SheetStyle.Edge(

@@ -83,7 +83,10 @@ final class SheetCrewLoad {
       if (day == null) continue;
       boolean over = day.personDays().compareTo(day.available()) > 0;
       var look = page.number("#,##0.0");
-      page.number(row, 2 + i, day.personDays(), over ? look.strong().inInk(SheetStyle.STOP) : look);
+      if (day.personDays().signum() > 0) {
+        var strong = look.strong().inInk(SheetStyle.STOP);
+        page.number(row, 2 + i, day.personDays(), over ? strong : look);
+      }
       page.number(row, 2 + crews.size() + i, day.available(), look.inInk(SheetStyle.QUIET));
       sum = sum.add(day.personDays());
     }
