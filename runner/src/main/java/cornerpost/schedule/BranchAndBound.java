@@ -136,6 +136,11 @@ final class BranchAndBound {
     return !cut;
   }
 
+  /** Decisions taken. */
+  long nodes() {
+    return nodes;
+  }
+
   /** The end of the best schedule known now. */
   int end() {
     return end;

@@ -185,6 +185,78 @@ final class ScaledProject {
     available = all | top;
   }
 
+  /**
+   * The same tasks with more links, renumbered.
+   *
+   * @param from the project
+   * @param order task to be number 0, 1, ...; an order of waiting for the old and the new links
+   * @param extra for each task of the project those it waits for besides, finish to start; may be
+   *     repeated
+   */
+  ScaledProject(ScaledProject from, int[] order, List<List<Integer>> extra) {
+    size = from.size;
+    task = new int[size];
+    duration = new int[size];
+    demand = new long[size];
+    release = new int[size];
+    before = new int[size][];
+    lagBefore = new int[size][];
+    need = new int[from.need.length][size];
+    int[] number = new int[size];
+    for (int k = 0; k < size; k++) {
+      number[order[k]] = k;
+    }
+    for (int k = 0; k < size; k++) {
+      int old = order[k];
+      task[k] = from.task[old];
+      duration[k] = from.duration[old];
+      demand[k] = from.demand[old];
+      release[k] = from.release[old];
+      for (int c = 0; c < need.length; c++) {
+        need[c][k] = from.need[c][old];
+      }
+      int links = from.before[old].length;
+      before[k] = Arrays.copyOf(from.before[old], links + extra.get(old).size());
+      lagBefore[k] = Arrays.copyOf(from.lagBefore[old], before[k].length);
+      for (int a = 0; a < before[k].length; a++) {
+        int i = a < links ? before[k][a] : extra.get(old).get(a - links);
+        lagBefore[k][a] = a < links ? lagBefore[k][a] : from.duration[i];
+        before[k][a] = number[i];
+      }
+    }
+    available = from.available;
+    guards = from.guards;
+    crewShift = from.crewShift;
+    crewAvailable = from.crewAvailable;
+    horizon = from.horizon;
+    base = from.base;
+    step = from.step;
+    after = new int[size][];
+    lagAfter = new int[size][];
+    reverse();
+  }
+
+  /**
+   * The same project in reversed time: task k is number size - 1 - k. Release times are left out.
+   */
+  ScaledProject mirrored() {
+    int[] order = new int[size];
+    List<List<Integer>> none = new ArrayList<>();
+    for (int k = 0; k < size; k++) {
+      order[k] = size - 1 - k;
+      none.add(List.of());
+    }
+    var mirror = new ScaledProject(this, order, none);
+    for (int k = 0; k < size; k++) {
+      int old = order[k];
+      mirror.release[k] = 0;
+      mirror.before[k] = Arrays.stream(after[old]).map(j -> size - 1 - j).toArray();
+      mirror.lagBefore[k] = lagAfter[old].clone();
+    }
+    mirror.reverse();
+    return mirror;
+  }
+
   private void reverse() {
     int[] count = new int[size];
     for (int[] b : before) {

@@ -23,7 +23,9 @@ import java.util.Arrays;
  * The tie rule and the sizes are our own.
  */
 final class Search {
-  private static final int LARGEST_POPULATION = 100;
+  private static final int POPULATION = 300; // found by trial, as are the other sizes
+  private static final int POPULATION_OF_LARGE = 150;
+  private static final int LARGE = 80; // tasks
   private static final int STALE_ROUNDS = 150;
   private static final int MOST_FOR_BLOCKS =
       2_000; // above, the table of who waits for whom gets too large
@@ -55,8 +57,12 @@ final class Search {
     this.budget = budget;
     n = decoder.size;
     urgency = decoder.urgency();
-    moveRate = Math.min(0.15, 6.0 / Math.max(1, n));
-    population = (int) Math.max(10, Math.min(LARGEST_POPULATION, budget.schedules() / 60));
+    moveRate = Math.min(0.13, 750.0 / ((double) n * n)); // found by trial on 30, 60 and 120 tasks
+    population =
+        (int)
+            Math.max(
+                10,
+                Math.min(n > LARGE ? POPULATION_OF_LARGE : POPULATION, budget.schedules() / 60));
     lists = new int[population][];
     ends = new long[population];
     worth = new long[population];
@@ -81,9 +87,35 @@ final class Search {
     return built >= budget.schedules() || built > 0 && budget.stop().getAsBoolean();
   }
 
-  /** Takes note of a schedule found elsewhere, already kept by the decoder. */
-  void betterKnown(long end) {
-    bestEnd = Math.min(bestEnd, end);
+  /** One of the best lists of the population, at random. */
+  int[] elite() {
+    int chosen = below(filled);
+    for (int k = 0; k < 20; k++) {
+      int other = below(filled);
+      chosen = ends[other] < ends[chosen] ? other : chosen;
+    }
+    return lists[chosen];
+  }
+
+  /**
+   * Takes the schedule that the decoder holds now into the population, in place of one of the
+   * worse.
+   */
+  void takeIn() {
+    decoder.listByStart(child);
+    int worst = 0;
+    for (int q = 1; q < filled; q++) {
+      worst = worth[q] > worth[worst] ? q : worst;
+    }
+    System.arraycopy(child, 0, lists[worst], 0, n);
+    keep(decoder.forward(lists[worst]));
+    built++;
+    decoder.listByStart(lists[worst]);
+    evaluate(lists[worst]);
+    ends[worst] = lastEnd;
+    worth[worst] = lastWorth;
+    bestOfPopulation = Math.min(bestOfPopulation, lastWorth);
+    stale = 0;
   }
 
   /** Builds up to so many more schedules, or until one ends by the goal. */

@@ -2,12 +2,16 @@ package cornerpost.schedule;
 
 /** Finds planned dates that ask no crew for more than it has, and end early. */
 public final class Sequencer {
-  private static final long FIRST_ROUND =
-      1_500; // schedules; each later round is four times as long
-  private static final long LEAST_NODES =
-      6_000; // decisions of the exact search, about a schedule's worth each
+  /** Schedules; each later round is four times as long. */
+  private static final long FIRST_ROUND = 1_500;
 
-  private static final int SMALL = 70; // tasks up to which the exact search gets a larger share
+  private static final long LONGEST_ROUND = 24_000;
+
+  /** Decisions of the exact search in any round; one costs less than a schedule. */
+  private static final long LEAST_NODES = 6_000;
+
+  private static final int SMALL = 45; // tasks up to which the exact search gets the larger share
+  private static final int LARGE = 80; // beyond, the time is better spent on orders of work
 
   private Sequencer() {}
 
@@ -56,6 +60,8 @@ public final class Sequencer {
     private final ScaledDecoder decoder;
     private final Search search;
     private final Budget budget;
+    private final Windows windows;
+    private final ScaledProject mirror; // null where reversed time is not for the exact search
     private long bound; // in steps
 
     ScaledRun(
@@ -65,6 +71,8 @@ public final class Sequencer {
       decoder = new ScaledDecoder(project);
       search = new Search(decoder, budget, seed);
       search.run(1, 0);
+      mirror = mirror(project);
+      windows = new Windows(project, seed, budget.stop());
       Graph g = early.graph;
       bound = steps(new Bounds(g, use, early).lowestEnd(realEnd(g, search.bestEnd())), g);
       rounds();
@@ -100,37 +108,88 @@ public final class Sequencer {
       while (search.bestEnd() > bound && !search.spent()) {
         search.run(round, bound);
         if (exact && search.bestEnd() > bound && !search.spent()) {
-          prove(LEAST_NODES + Math.min(round, budget.schedules()));
+          long share = Math.min(round, budget.schedules());
+          prove(LEAST_NODES + (project.size <= SMALL ? 3 * share : share / 4));
+          if (project.size <= LARGE) {
+            openWindows(round / 2);
+          }
         }
-        round = exact && project.size <= SMALL ? 4 * round : Long.MAX_VALUE;
+        if (project.size <= SMALL) {
+          round = 4 * round;
+        } else {
+          round =
+              exact && project.size <= LARGE ? Math.min(4 * round, LONGEST_ROUND) : Long.MAX_VALUE;
+        }
+      }
+    }
+
+    private static ScaledProject mirror(ScaledProject project) {
+      if (java.util.Arrays.stream(project.release).anyMatch(r -> r > 0)) {
+        return null;
+      }
+      ScaledProject mirror = project.mirrored();
+      return BranchAndBound.suits(mirror) ? mirror : null;
+    }
+
+    private void openWindows(long most) {
+      long until = windows.nodes() + most;
+      while (search.bestEnd() > bound && windows.nodes() < until && !search.spent()) {
+        decoder.forward(search.elite());
+        int[] found = windows.better(decoder.start, (int) search.bestEnd());
+        if (found != null) {
+          take(found);
+        }
       }
     }
 
     private void prove(long nodes) {
-      int best = (int) search.bestEnd();
-      var whole = new BranchAndBound(project, best, nodes, budget.stop());
-      boolean through = whole.run();
-      if (whole.best() != null) {
-        System.arraycopy(whole.best(), 0, decoder.kept, 0, decoder.size);
-        search.betterKnown(whole.end());
+      boolean through = exact(project, nodes, false);
+      if (!through && mirror != null && search.bestEnd() > bound) {
+        through = exact(mirror, nodes, true);
       }
       if (through) {
-        bound = whole.end();
-        return;
+        bound = search.bestEnd();
       }
       while (bound
           < search.bestEnd()) { // can it end at the bound? if not, the bound is one step later
-        var one = new BranchAndBound(project, (int) bound + 1, nodes / 10, budget.stop());
+        var one = new BranchAndBound(project, (int) bound + 1, nodes / 20, budget.stop());
         if (!one.run()) {
           return;
         }
         if (one.best() != null) {
-          System.arraycopy(one.best(), 0, decoder.kept, 0, decoder.size);
-          search.betterKnown(one.end());
+          take(one.best());
           return;
         }
         bound++;
       }
+    }
+
+    /** Whether the exact search went through everything, from the front or in reversed time. */
+    private boolean exact(ScaledProject p, long nodes, boolean reversed) {
+      var whole = new BranchAndBound(p, (int) search.bestEnd(), nodes, budget.stop());
+      boolean through = whole.run();
+      int[] found = whole.best();
+      if (found != null && reversed) {
+        int[] forward = new int[found.length];
+        for (int k = 0; k < forward.length; k++) {
+          int from = forward.length - 1 - k;
+          forward[k] = whole.end() - found[from] - project.duration[k];
+        }
+        found = forward;
+      }
+      if (found != null) {
+        take(found);
+      }
+      return through;
+    }
+
+    /**
+     * Takes in a schedule by its starts; serial generation in their order closes any gap it has
+     * left.
+     */
+    private void take(int[] start) {
+      System.arraycopy(start, 0, decoder.start, 0, start.length);
+      search.takeIn();
     }
   }
 }
