@@ -1,6 +1,8 @@
 package cornerpost.plan;
 
+import cornerpost.schedule.Finding;
 import cornerpost.schedule.Network;
+import cornerpost.schedule.NetworkHealth;
 import cornerpost.schedule.PathBetween;
 import cornerpost.schedule.Timetable;
 import cornerpost.schedule.Timing;
@@ -86,7 +88,18 @@ final class ProgrammeMaker {
         deliveryToMoveIn(),
         deliveryFloat,
         CrewLoad.of(sequence),
-        List.of());
+        findings());
+  }
+
+  /** Published checks of a network's make-up, as advice on one that the owner drew up alone. */
+  private List<Programme.NetworkFinding> findings() {
+    if (scope.generatesTasks()) return List.of();
+    return NetworkHealth.of(alone).stream()
+        .map(
+            f ->
+                new Programme.NetworkFinding(
+                    f.check(), f.severity() == Finding.Severity.NOTE, f.message(), f.items()))
+        .toList();
   }
 
   private Optional<LocalDate> day(String id) {

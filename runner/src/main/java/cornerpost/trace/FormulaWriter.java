@@ -104,7 +104,7 @@ final class FormulaWriter {
   private String cellOf(Leaf leaf) {
     var cell = places.cell(leaf);
     return leaf.kind() == Leaf.Kind.ASSUMED
-        ? "IF(" + cell + "=\"\"," + number(leaf.amount()) + "," + cell + ")"
+        ? "IF(ISNUMBER(" + cell + ")," + cell + "," + number(leaf.amount()) + ")"
         : cell;
   }
 

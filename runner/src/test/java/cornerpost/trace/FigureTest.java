@@ -101,7 +101,7 @@ class FigureTest {
   @Test
   void an_empty_cell_with_a_standard_value_counts_once_it_is_filled() {
     var depth = Figure.assumed("B9", "frost depth", new BigDecimal("24"), Unit.IN);
-    assertThat(depth.formula(PLACES, Unit.IN)).isEqualTo("IF(B9=\"\",24,B9)");
+    assertThat(depth.formula(PLACES, Unit.IN)).isEqualTo("IF(ISNUMBER(B9),B9,24)");
   }
 
   @Test
