@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.concurrent.CompletableFuture;
 
 /** One run: read, plan, write; all problems at once, all files or none. */
 final class PlanRun {
@@ -64,10 +65,13 @@ final class PlanRun {
     for (var target : names.all()) InputFile.refuseIfOpenElsewhere(target);
     progress.println("cornerpost: writing");
     var files = new FileSet();
+    // The workbook takes as long as the other three together: two hands are enough.
+    var others =
+        CompletableFuture.supplyAsync(
+            () -> List.of(PlanPage.write(plan), PlanJson.write(plan), PlanCalendar.write(plan)));
     files.put(names.workbook(), ResultWorkbook.write(planned.workbook, plan));
-    files.put(names.page(), PlanPage.write(plan));
-    files.put(names.json(), PlanJson.write(plan));
-    files.put(names.calendar(), PlanCalendar.write(plan));
+    var targets = List.of(names.page(), names.json(), names.calendar());
+    for (int i = 0; i < targets.size(); i++) files.put(targets.get(i), others.join().get(i));
     if (isSame(request.workbook, names.workbook())) {
       files.setAside(names.workbook(), freeName(names, plan.statusDate()));
     }
@@ -92,7 +96,8 @@ final class PlanRun {
     var name = request.workbook.getFileName().toString();
     var content = InputFile.read(request.workbook);
     var problems = new ArrayList<Problem>();
-    var read = WorkbookReader.read(content, name);
+    var facts = Facts.supplied();
+    var read = WorkbookReader.read(content, name, facts);
     problems.addAll(read.problems());
     var scope = read.scope();
     var book = Optional.<PriceBookFolder.Contents>empty();
@@ -116,7 +121,7 @@ final class PlanRun {
             request.trials,
             Fingerprint.of(scope.get(), book, request));
     progress.println("cornerpost: planning");
-    var result = Planner.plan(scope.get(), Facts.supplied(), prices, options);
+    var result = Planner.plan(scope.get(), facts, prices, options);
     problems.addAll(result.problems());
     if (result.plan().isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
     return new Planned(content, result.plan().get().withProblems(problems));

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.ZoneOffset;
 import java.util.Date;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
@@ -43,9 +44,11 @@ public final class ResultWorkbook {
         for (var s : ResultSheet.values()) SheetPrint.setUp(run, s);
         if (fresh) showFirst(workbook, ResultSheet.SUMMARY);
         date(workbook, plan);
+        var rows = new HashMap<String, String>();
+        for (var page : run.pages.values()) rows.put(page.partName(), page.rowsAsXml());
         var bytes = new ByteArrayOutputStream();
         workbook.write(bytes);
-        return ResultZip.packed(bytes.toByteArray(), run.chartParts);
+        return ResultZip.packed(bytes.toByteArray(), run.chartParts, rows);
       }
     } catch (OpenXML4JException e) {
       throw new UncheckedIOException(new IOException("Not an .xlsx workbook", e));

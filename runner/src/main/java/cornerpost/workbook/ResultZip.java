@@ -16,14 +16,17 @@ import java.util.zip.ZipOutputStream;
 final class ResultZip {
   private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
   private static final int LEVEL = 6;
+  private static final String NO_ROWS = "<sheetData/>";
 
   private ResultZip() {}
 
   /**
    * @param parts texts that take the place of parts, by part name such as {@code
    *     /xl/charts/chart1.xml}
+   * @param rows markup that takes the place of the empty rows of sheets, by part name
    */
-  static byte[] packed(byte[] workbook, Map<String, String> parts) throws IOException {
+  static byte[] packed(byte[] workbook, Map<String, String> parts, Map<String, String> rows)
+      throws IOException {
     var entries =
         new TreeMap<String, byte[]>(
             Comparator.comparingInt(ResultZip::rank).thenComparing(Comparator.naturalOrder()));
@@ -33,6 +36,7 @@ final class ResultZip {
       }
     }
     parts.forEach((n, t) -> entries.put(n.substring(1), t.getBytes(StandardCharsets.UTF_8)));
+    rows.forEach((n, t) -> entries.computeIfPresent(n.substring(1), (name, xml) -> filled(xml, t)));
     var bytes = new ByteArrayOutputStream();
     try (var out = new ZipOutputStream(bytes)) {
       out.setLevel(LEVEL);
@@ -45,6 +49,14 @@ final class ResultZip {
       }
     }
     return bytes.toByteArray();
+  }
+
+  private static byte[] filled(byte[] sheet, String rows) {
+    var xml = new String(sheet, StandardCharsets.UTF_8);
+    int at = xml.indexOf(NO_ROWS);
+    if (at < 0) throw new IllegalStateException("A result sheet has rows of another's");
+    return (xml.substring(0, at) + rows + xml.substring(at + NO_ROWS.length()))
+        .getBytes(StandardCharsets.UTF_8);
   }
 
   private static int rank(String name) {

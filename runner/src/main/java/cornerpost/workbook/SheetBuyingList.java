@@ -45,7 +45,7 @@ final class SheetBuyingList {
     for (var o : sorted(run.plan)) {
       boolean first = before == null || before.group() != o.group();
       write(run, page, row, o, first);
-      if (!first) page.sheet().groupRow(row - 1, row - 1);
+      if (!first) page.fold(row);
       before = o;
       row++;
     }

@@ -41,7 +41,7 @@ final class SheetCostPlan {
     for (var line : run.addresses.costLines()) {
       boolean first = before == null || before.stage() != line.stage();
       line(row, line, first);
-      if (!first) page.sheet().groupRow(row - 1, row - 1);
+      if (!first) page.fold(row);
       before = line;
       row++;
     }

@@ -15,10 +15,7 @@ import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /** Writes the cells of one result sheet. Rows are those people see, columns count from nothing. */
 final class SheetPage {
@@ -36,6 +33,7 @@ final class SheetPage {
   private final XSSFSheet sheet;
   private final SheetStyles styles;
   private final SheetStyle plain;
+  private final SheetRows rows = new SheetRows();
   private final Map<Integer, List<Wrapped>> wrappedTexts = new TreeMap<>();
   private final Map<Integer, Integer> mergedColumns = new HashMap<>();
   private final Set<Integer> fixedHeights = new HashSet<>();
@@ -80,24 +78,18 @@ final class SheetPage {
 
   // ---- cells --------------------------------------------------------------------------------
 
-  XSSFCell cell(int row, int column, SheetStyle look) {
-    var r = sheet.getRow(row - 1);
-    if (r == null) r = sheet.createRow(row - 1);
-    var c = r.getCell(column);
-    if (c == null) c = r.createCell(column);
-    c.setCellStyle(styles.get(look));
-    return c;
+  void cell(int row, int column, SheetStyle look) {
+    rows.look(row, column, look, styles.get(look).getIndex());
   }
 
   /** Text stays text, whatever it begins with; it is kept in the cell itself. */
   void text(int row, int column, String text, SheetStyle look) {
-    var c = cell(row, column, look);
+    cell(row, column, look);
     if (text.isEmpty()) return;
     if (look.wrapped()) {
       wrappedTexts.computeIfAbsent(row, r -> new ArrayList<>()).add(new Wrapped(column, text));
     }
-    c.getCTCell().setT(STCellType.INLINE_STR);
-    c.getCTCell().setIs(new XSSFRichTextString(fitting(text)).getCTRst());
+    rows.text(row, column, fitting(text));
   }
 
   void text(int row, int column, String text) {
@@ -105,7 +97,8 @@ final class SheetPage {
   }
 
   void number(int row, int column, double value, SheetStyle look) {
-    cell(row, column, look).setCellValue(value);
+    cell(row, column, look);
+    rows.number(row, column, value);
   }
 
   void number(int row, int column, BigDecimal value, SheetStyle look) {
@@ -122,23 +115,22 @@ final class SheetPage {
   }
 
   void formula(int row, int column, String formula, double value, SheetStyle look) {
-    var c = cell(row, column, look);
-    c.setCellFormula(formula);
-    c.setCellValue(value);
+    cell(row, column, look);
+    rows.formula(row, column, formula, value);
   }
 
   void formula(int row, int column, String formula, String value, SheetStyle look) {
-    var c = cell(row, column, look);
-    c.setCellFormula(formula);
-    c.setCellValue(value);
+    cell(row, column, look);
+    rows.formula(row, column, formula, value);
   }
 
   /** A link to a place in the workbook, such as {@code 'Cost plan'!A12}. */
   void link(int row, int column, String target) {
-    var c = cell(row, column, styles.lookOf(sheet.getRow(row - 1).getCell(column)).linked());
+    cell(row, column, rows.lookOf(row, column).linked());
     var link = sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
     link.setAddress(target);
-    c.setHyperlink(link);
+    link.setCellReference(letter(column) + row);
+    sheet.addHyperlink(link);
   }
 
   void link(int row, int column, ResultSheet sheet, int targetRow) {
@@ -188,8 +180,7 @@ final class SheetPage {
       int lines = 1;
       for (var w : e.getValue()) lines = Math.max(lines, lines(w.text, room(e.getKey(), w.column)));
       if (lines > 1) {
-        cellRow(e.getKey())
-            .setHeightInPoints((float) (Math.min(lines, MOST_LINES) * LINE_HEIGHT + 2));
+        rows.height(e.getKey(), Math.min(lines, MOST_LINES) * LINE_HEIGHT + 2);
       }
     }
   }
@@ -222,12 +213,32 @@ final class SheetPage {
 
   void height(int row, double points) {
     fixedHeights.add(row);
-    cellRow(row).setHeightInPoints((float) points);
+    rows.height(row, points);
   }
 
-  private org.apache.poi.xssf.usermodel.XSSFRow cellRow(int row) {
-    var r = sheet.getRow(row - 1);
-    return r == null ? sheet.createRow(row - 1) : r;
+  /** The row can be folded away under the one before it. */
+  void fold(int row) {
+    rows.fold(row);
+  }
+
+  /** The last row with anything on it. */
+  int lastRow() {
+    return rows.last();
+  }
+
+  /** The part of the package that holds the sheet. */
+  String partName() {
+    return sheet.getPackagePart().getPartName().getName();
+  }
+
+  /** What stands in the place of the sheet's empty rows. */
+  String rowsAsXml() {
+    if (rows.anyFolded()) {
+      var xml = sheet.getCTWorksheet();
+      var format = xml.isSetSheetFormatPr() ? xml.getSheetFormatPr() : xml.addNewSheetFormatPr();
+      format.setOutlineLevelRow((short) 1);
+    }
+    return rows.xml();
   }
 
   static String letter(int column) {

@@ -53,7 +53,7 @@ final class SheetPrint {
         };
     if (last < 0) return;
     int index = run.workbook.getSheetIndex(sheet);
-    run.workbook.setPrintArea(index, 0, last, 0, Math.max(sheet.getLastRowNum(), 3));
+    run.workbook.setPrintArea(index, 0, last, 0, Math.max(run.page(which).lastRow() - 1, 3));
   }
 
   static String name(ResultRun run) {

@@ -48,7 +48,7 @@ final class SheetQuantities {
       page.number(row, 8, amount, number.inInk(SheetStyle.QUIET));
       costLineOf(run, line)
           .ifPresent(r -> page.link(rowOf(run, line), 0, ResultSheet.COST_PLAN, r));
-      if (!first) page.sheet().groupRow(row - 1, row - 1);
+      if (!first) page.fold(row);
       before = line;
       row++;
     }

@@ -5,7 +5,6 @@ import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Font;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
@@ -18,7 +17,6 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class SheetStyles {
   private final XSSFWorkbook workbook;
   private final Map<SheetStyle, XSSFCellStyle> known = new HashMap<>();
-  private final Map<Integer, SheetStyle> looks = new HashMap<>();
   private final SheetStyle plain;
 
   SheetStyles(XSSFWorkbook workbook) {
@@ -36,14 +34,7 @@ final class SheetStyles {
   }
 
   XSSFCellStyle get(SheetStyle look) {
-    var style = known.computeIfAbsent(look, this::make);
-    looks.put((int) style.getIndex(), look);
-    return style;
-  }
-
-  /** The look that a cell of ours was given. */
-  SheetStyle lookOf(XSSFCell cell) {
-    return looks.getOrDefault((int) cell.getCellStyle().getIndex(), plain);
+    return known.computeIfAbsent(look, this::make);
   }
 
   private XSSFCellStyle make(SheetStyle look) {

@@ -137,7 +137,7 @@ public final class TemplateWriter {
       workbook.setSheetHidden(workbook.getSheetIndex(lists.sheet()), true);
       workbook.setActiveSheet(0);
       XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
-      return ResultZip.packed(bytes(workbook), Map.of());
+      return ResultZip.packed(bytes(workbook), Map.of(), Map.of());
     } catch (IOException e) { // writing to memory
       throw new UncheckedIOException(e);
     }

@@ -36,7 +36,7 @@ final class OneBedroomExample {
     e.answer(ProjectQuestions.NAME, "Juniper Lane cabin")
         .answer(ProjectQuestions.START, "2027-03-01")
         .answer(ProjectQuestions.PRICE_BOOK, "quarrow-plains-2026")
-        .answer(ProjectQuestions.TIME_ALLOWED, "8");
+        .answer(ProjectQuestions.TIME_ALLOWED, "9");
     house(e);
     ground(e);
     inside(e);
@@ -142,7 +142,7 @@ final class OneBedroomExample {
   private static void work(WorkbookEntries e) {
     who(e, "Design and permits", "hired", "", "");
     who(e, "Groundworks", "hired", "", "");
-    who(e, "Foundations", "mixed", "0.6", "");
+    who(e, "Foundations", "hired", "", "");
     who(e, "Utility connections", "hired", "", "");
     who(e, "Delivery and setting", "hired", "", "");
     who(e, "Steelwork and openings", "hired", "", "");

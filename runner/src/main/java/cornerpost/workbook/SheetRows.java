@@ -1,0 +1,134 @@
+package cornerpost.workbook;
+
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.poi.ss.util.CellReference;
+
+/**
+ * The rows of a result sheet, written as the markup of ISO/IEC 29500 part 1, 18.3.1.80 (sheetData).
+ * A plan has some ten thousand cells, all ours; as objects of the spreadsheet library they took
+ * most of a run's time and memory. The library keeps all the rest of the sheet.
+ */
+final class SheetRows {
+  private final TreeMap<Integer, Row> rows = new TreeMap<>();
+
+  private static final class Row {
+    final TreeMap<Integer, Cell> cells = new TreeMap<>();
+    double height;
+    boolean folded;
+  }
+
+  private static final class Cell {
+    SheetStyle look;
+    int style;
+    String type = "";
+    String content = "";
+  }
+
+  /** Rows count from one, columns from nothing. */
+  private Cell cell(int row, int column) {
+    return row(row).cells.computeIfAbsent(column, c -> new Cell());
+  }
+
+  private Row row(int row) {
+    return rows.computeIfAbsent(row, r -> new Row());
+  }
+
+  void look(int row, int column, SheetStyle look, int style) {
+    var cell = cell(row, column);
+    cell.look = look;
+    cell.style = style;
+  }
+
+  SheetStyle lookOf(int row, int column) {
+    return cell(row, column).look;
+  }
+
+  void text(int row, int column, String text) {
+    put(row, column, "inlineStr", "<is><t xml:space=\"preserve\">" + escaped(text) + "</t></is>");
+  }
+
+  void number(int row, int column, double value) {
+    put(row, column, "", "<v>" + value + "</v>");
+  }
+
+  void formula(int row, int column, String formula, double value) {
+    put(row, column, "", "<f>" + escaped(formula) + "</f><v>" + value + "</v>");
+  }
+
+  void formula(int row, int column, String formula, String value) {
+    put(row, column, "str", "<f>" + escaped(formula) + "</f><v>" + escaped(value) + "</v>");
+  }
+
+  private void put(int row, int column, String type, String content) {
+    var cell = cell(row, column);
+    cell.type = type;
+    cell.content = content;
+  }
+
+  void height(int row, double points) {
+    row(row).height = points;
+  }
+
+  /** The row can be folded away under the one before it. */
+  void fold(int row) {
+    row(row).folded = true;
+  }
+
+  boolean anyFolded() {
+    return rows.values().stream().anyMatch(r -> r.folded);
+  }
+
+  /** The last row with anything on it; nothing on an empty sheet. */
+  int last() {
+    return rows.isEmpty() ? 0 : rows.lastKey();
+  }
+
+  String xml() {
+    var xml = new StringBuilder(1 << 16).append("<sheetData>");
+    for (var r : rows.entrySet()) row(r.getKey(), r.getValue(), xml);
+    return xml.append("</sheetData>").toString();
+  }
+
+  private static void row(int number, Row row, StringBuilder xml) {
+    xml.append("<row r=\"").append(number).append('"');
+    if (row.height > 0) xml.append(" ht=\"").append(row.height).append("\" customHeight=\"1\"");
+    if (row.folded) xml.append(" outlineLevel=\"1\"");
+    xml.append('>');
+    for (Map.Entry<Integer, Cell> c : row.cells.entrySet()) {
+      var cell = c.getValue();
+      xml.append("<c r=\"").append(CellReference.convertNumToColString(c.getKey())).append(number);
+      xml.append("\" s=\"").append(cell.style).append('"');
+      if (!cell.type.isEmpty()) xml.append(" t=\"").append(cell.type).append('"');
+      if (cell.content.isEmpty()) xml.append("/>");
+      else xml.append('>').append(cell.content).append("</c>");
+    }
+    xml.append("</row>");
+  }
+
+  /** Readers take {@code _x0041_} for a letter by its number; a text that only looks so stays. */
+  private static String escaped(String text) {
+    var safe = new StringBuilder(text.length() + 16);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '&' -> safe.append("&amp;");
+        case '<' -> safe.append("&lt;");
+        case '>' -> safe.append("&gt;");
+        case '_' -> safe.append(looksLikeNumber(text, i) ? "_x005F_" : "_");
+        default -> safe.append(c);
+      }
+    }
+    return safe.toString();
+  }
+
+  private static boolean looksLikeNumber(String text, int at) {
+    if (at + 6 >= text.length() || text.charAt(at + 1) != 'x' || text.charAt(at + 6) != '_') {
+      return false;
+    }
+    for (int i = at + 2; i < at + 6; i++) {
+      if (Character.digit(text.charAt(i), 16) < 0) return false;
+    }
+    return true;
+  }
+}
