@@ -49,14 +49,14 @@ final class PlanRun {
   /** What was done. */
   record Result(List<String> summary, List<Path> files, List<Problem> remarks) {}
 
-  private record Planned(byte[] workbook, Plan plan) {}
+  private record Planned(CompletableFuture<ResultWorkbook> workbook, Plan plan) {}
 
   List<Problem> check(Request request) throws RefusedException {
-    return planned(request).plan.problems();
+    return planned(request, false).plan.problems();
   }
 
   Result plan(Request request) throws RefusedException, IOException {
-    var planned = planned(request);
+    var planned = planned(request, true);
     var plan = planned.plan;
     var folder =
         request.out.orElseGet(
@@ -69,7 +69,7 @@ final class PlanRun {
     var others =
         CompletableFuture.supplyAsync(
             () -> List.of(PlanPage.write(plan), PlanJson.write(plan), PlanCalendar.write(plan)));
-    files.put(names.workbook(), ResultWorkbook.write(planned.workbook, plan));
+    files.put(names.workbook(), planned.workbook.join().write(plan));
     var targets = List.of(names.page(), names.json(), names.calendar());
     for (int i = 0; i < targets.size(); i++) files.put(targets.get(i), others.join().get(i));
     if (isSame(request.workbook, names.workbook())) {
@@ -92,7 +92,7 @@ final class PlanRun {
     }
   }
 
-  private Planned planned(Request request) throws RefusedException {
+  private Planned planned(Request request, boolean writes) throws RefusedException {
     var name = request.workbook.getFileName().toString();
     var content = InputFile.read(request.workbook);
     var problems = new ArrayList<Problem>();
@@ -121,10 +121,14 @@ final class PlanRun {
             request.trials,
             Fingerprint.of(scope.get(), book, request));
     progress.println("cornerpost: planning");
+    var opened =
+        writes
+            ? CompletableFuture.supplyAsync(() -> ResultWorkbook.open(content))
+            : new CompletableFuture<ResultWorkbook>();
     var result = Planner.plan(scope.get(), facts, prices, options);
     problems.addAll(result.problems());
     if (result.plan().isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
-    return new Planned(content, result.plan().get().withProblems(problems));
+    return new Planned(opened, result.plan().get().withProblems(problems));
   }
 
   private Optional<PriceBookFolder.Contents> book(Request request, Optional<Scope> scope)

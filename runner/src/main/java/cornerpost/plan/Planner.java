@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * Runs the steps in order: measure, price, plan the work, date it, then money, risk and checks.
@@ -106,8 +107,11 @@ public final class Planner {
     var tasks = new LineTasks(work, programme);
     var orders = Orders.of(scope, book, lines, estimate, tasks, status);
     var money = new MoneyPlan(scope, book, estimate, tasks, sequence.network(), orders, status);
+    // Neither needs the other; each takes as long.
+    var risk =
+        CompletableFuture.supplyAsync(
+            () -> RiskInput.simulate(scope, book, estimate, work, sequence, options));
     var effects = new DelayEffects(planning, plain, sequence, delays, money).all();
-    var risk = RiskInput.simulate(scope, book, estimate, work, sequence, options);
     var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, status));
     return new Plan(
         scope,
@@ -118,7 +122,7 @@ public final class Planner {
         work,
         programme,
         orders,
-        risk,
+        risk.join(),
         money.with(effects),
         checks,
         problems.all(),

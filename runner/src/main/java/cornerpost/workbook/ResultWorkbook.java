@@ -23,7 +23,13 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * formulas with their values beside them.
  */
 public final class ResultWorkbook {
-  private ResultWorkbook() {}
+  private final OPCPackage pack;
+  private final XSSFWorkbook workbook;
+
+  private ResultWorkbook(OPCPackage pack, XSSFWorkbook workbook) {
+    this.pack = pack;
+    this.workbook = workbook;
+  }
 
   /**
    * The workbook with its results. The same workbook and plan give the same bytes.
@@ -33,23 +39,39 @@ public final class ResultWorkbook {
    *     problem
    */
   public static byte[] write(byte[] ownersWorkbook, Plan plan) {
-    try (var pack = OPCPackage.open(new ByteArrayInputStream(ownersWorkbook))) {
+    return open(ownersWorkbook).write(plan);
+  }
+
+  /** Opens the owner's workbook, which can be done while the plan is still being made. */
+  public static ResultWorkbook open(byte[] ownersWorkbook) {
+    try {
+      var pack = OPCPackage.open(new ByteArrayInputStream(ownersWorkbook));
       dropCalculationChain(pack);
-      try (var workbook = new XSSFWorkbook(pack)) {
-        var run = new ResultRun(plan, workbook);
-        boolean fresh = workbook.getSheet(ResultSheet.SUMMARY.title()) == null;
-        prepareSheets(run);
-        fill(run);
-        for (var page : run.pages.values()) page.fitHeights();
-        for (var s : ResultSheet.values()) SheetPrint.setUp(run, s);
-        if (fresh) showFirst(workbook, ResultSheet.SUMMARY);
-        date(workbook, plan);
-        var rows = new HashMap<String, String>();
-        for (var page : run.pages.values()) rows.put(page.partName(), page.rowsAsXml());
-        var bytes = new ByteArrayOutputStream();
-        workbook.write(bytes);
-        return ResultZip.packed(bytes.toByteArray(), run.chartParts, rows);
-      }
+      return new ResultWorkbook(pack, new XSSFWorkbook(pack));
+    } catch (OpenXML4JException e) {
+      throw new UncheckedIOException(new IOException("Not an .xlsx workbook", e));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Writes the plan into it; once only. */
+  public byte[] write(Plan plan) {
+    try (pack;
+        workbook) {
+      var run = new ResultRun(plan, workbook);
+      boolean fresh = workbook.getSheet(ResultSheet.SUMMARY.title()) == null;
+      prepareSheets(run);
+      fill(run);
+      for (var page : run.pages.values()) page.fitHeights();
+      for (var s : ResultSheet.values()) SheetPrint.setUp(run, s);
+      if (fresh) showFirst(workbook, ResultSheet.SUMMARY);
+      date(workbook, plan);
+      var rows = new HashMap<String, String>();
+      for (var page : run.pages.values()) rows.put(page.partName(), page.rowsAsXml());
+      var bytes = new ByteArrayOutputStream();
+      workbook.write(bytes);
+      return ResultZip.packed(bytes.toByteArray(), run.chartParts, rows);
     } catch (OpenXML4JException e) {
       throw new UncheckedIOException(new IOException("Not an .xlsx workbook", e));
     } catch (IOException e) {
