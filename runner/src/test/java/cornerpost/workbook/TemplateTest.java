@@ -121,7 +121,7 @@ class TemplateTest {
     assertThat(scope.assignment(Trade.FRAMING).party()).isEqualTo(Party.OWNER);
     assertThat(scope.assignment(Trade.FRAMING).people().orElseThrow().in(Unit.ONE))
         .isEqualByComparingTo("2");
-    assertThat(scope.assignment(Trade.CONCRETE).ownerShare().value()).isEqualByComparingTo("0.6");
+    assertThat(scope.assignment(Trade.INSULATION).ownerShare().value()).isEqualByComparingTo("0.4");
     assertThat(scope.assignment(Trade.ELECTRICAL).ownerShare().value()).isEqualByComparingTo("0");
     assertThat(scope.loan().figure(LoanQuestions.RATE).value()).isEqualByComparingTo("0.0825");
     assertThat(scope.quotes()).hasSize(2);
