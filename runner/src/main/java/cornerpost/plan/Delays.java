@@ -44,6 +44,12 @@ final class Delays {
     var changed = putOff(delays, base);
     if (changed.isEmpty()) return base;
     var kept = base.keeping(changed);
+    boolean absorbed =
+        base.crewLimited()
+            && kept.holdsOrder()
+            && !goal(kept.ordered()).isAfter(goal(base.ordered()));
+    // No other order may end before the plan without delays; and what bounds that, bounds this.
+    if (absorbed) return kept.boundedBy(base);
     var anew = plain(kept.network());
     if (!base.crewLimited() || !kept.holdsOrder()) return anew; // no order that could be kept
     boolean sooner = goal(anew.ordered()).isBefore(goal(kept.ordered()));
