@@ -49,7 +49,8 @@ final class PlanRun {
   /** What was done. */
   record Result(List<String> summary, List<Path> files, List<Problem> remarks) {}
 
-  private record Planned(CompletableFuture<ResultWorkbook> workbook, Plan plan) {}
+  private record Planned(
+      CompletableFuture<ResultWorkbook> workbook, CompletableFuture<PlanPage> page, Plan plan) {}
 
   List<Problem> check(Request request) throws RefusedException {
     return planned(request, false).plan.problems();
@@ -68,7 +69,11 @@ final class PlanRun {
     // The workbook takes as long as the other three together: two hands are enough.
     var others =
         CompletableFuture.supplyAsync(
-            () -> List.of(PlanPage.write(plan), PlanJson.write(plan), PlanCalendar.write(plan)));
+            () ->
+                List.of(
+                    planned.page.join().page(plan),
+                    PlanJson.write(plan),
+                    PlanCalendar.write(plan)));
     files.put(names.workbook(), planned.workbook.join().write(plan));
     var targets = List.of(names.page(), names.json(), names.calendar());
     for (int i = 0; i < targets.size(); i++) files.put(targets.get(i), others.join().get(i));
@@ -125,10 +130,14 @@ final class PlanRun {
         writes
             ? CompletableFuture.supplyAsync(() -> ResultWorkbook.open(content))
             : new CompletableFuture<ResultWorkbook>();
+    var page =
+        writes
+            ? CompletableFuture.supplyAsync(PlanPage::opened)
+            : new CompletableFuture<PlanPage>();
     var result = Planner.plan(scope.get(), facts, prices, options);
     problems.addAll(result.problems());
     if (result.plan().isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
-    return new Planned(opened, result.plan().get().withProblems(problems));
+    return new Planned(opened, page, result.plan().get().withProblems(problems));
   }
 
   private Optional<PriceBookFolder.Contents> book(Request request, Optional<Scope> scope)

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 
@@ -23,13 +24,36 @@ public final class PlanPage {
   /** Records are read by the names of their components from this version on. */
   private static final freemarker.template.Version RULES = Configuration.VERSION_2_3_33;
 
-  private PlanPage() {}
+  private static final List<String> TEMPLATES =
+      List.of("plan", "answer", "house", "way", "money", "orders", "checks", "sources", "parts");
+
+  private final Configuration configuration;
+
+  private PlanPage(Configuration configuration) {
+    this.configuration = configuration;
+  }
 
   /** The page, UTF-8. */
   public static byte[] write(Plan plan) {
+    return opened().page(plan);
+  }
+
+  /** Reads the templates, which can be done while the plan is still being made. */
+  public static PlanPage opened() {
+    var c = configuration();
+    try {
+      for (var name : TEMPLATES) c.getTemplate(name + ".ftlh");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new PlanPage(c);
+  }
+
+  /** The page of a plan, UTF-8. */
+  public byte[] page(Plan plan) {
     var out = new StringWriter();
     try {
-      configuration().getTemplate("plan.ftlh").process(PageModel.of(plan), out);
+      configuration.getTemplate("plan.ftlh").process(PageModel.of(plan), out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (TemplateException e) {
