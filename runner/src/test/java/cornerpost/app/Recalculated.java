@@ -47,6 +47,10 @@ final class Recalculated {
     return rows;
   }
 
+  List<Row> rows(String sheet) {
+    return sheets.get(sheet);
+  }
+
   /** The cell to the right of a label, wherever the label stands. */
   Cell beside(String sheet, String label) {
     for (var row : sheets.get(sheet)) {
