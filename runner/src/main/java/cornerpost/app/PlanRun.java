@@ -14,6 +14,7 @@ import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.workbook.ResultWorkbook;
 import cornerpost.workbook.WorkbookReader;
+import cornerpost.workbook.parts.StoredBook;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -50,7 +51,7 @@ final class PlanRun {
   record Result(List<String> summary, List<Path> files, List<Problem> remarks) {}
 
   private record Planned(
-      CompletableFuture<ResultWorkbook> workbook, CompletableFuture<PlanPage> page, Plan plan) {}
+      Optional<StoredBook> workbook, CompletableFuture<PlanPage> page, Plan plan) {}
 
   List<Problem> check(Request request) throws RefusedException {
     return planned(request, false).plan.problems();
@@ -74,7 +75,7 @@ final class PlanRun {
                     planned.page.join().page(plan),
                     PlanJson.write(plan),
                     PlanCalendar.write(plan)));
-    files.put(names.workbook(), planned.workbook.join().write(plan));
+    files.put(names.workbook(), ResultWorkbook.write(planned.workbook.orElseThrow(), plan));
     var targets = List.of(names.page(), names.json(), names.calendar());
     for (int i = 0; i < targets.size(); i++) files.put(targets.get(i), others.join().get(i));
     if (isSame(request.workbook, names.workbook())) {
@@ -126,10 +127,6 @@ final class PlanRun {
             request.trials,
             Fingerprint.of(scope.get(), book, request));
     progress.println("cornerpost: planning");
-    var opened =
-        writes
-            ? CompletableFuture.supplyAsync(() -> ResultWorkbook.open(content))
-            : new CompletableFuture<ResultWorkbook>();
     var page =
         writes
             ? CompletableFuture.supplyAsync(PlanPage::opened)
@@ -137,7 +134,7 @@ final class PlanRun {
     var result = Planner.plan(scope.get(), facts, prices, options);
     problems.addAll(result.problems());
     if (result.plan().isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
-    return new Planned(opened, page, result.plan().get().withProblems(problems));
+    return new Planned(read.book(), page, result.plan().get().withProblems(problems));
   }
 
   private Optional<PriceBookFolder.Contents> book(Request request, Optional<Scope> scope)

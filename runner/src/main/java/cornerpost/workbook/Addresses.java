@@ -247,6 +247,18 @@ final class Addresses implements Places {
   }
 
   /** A text inside a formula. */
+  /** A range that stays where it is when copied; rows count from one, columns from nothing. */
+  static String fixed(int row, int column, int lastRow, int lastColumn) {
+    return "$"
+        + SheetPage.letter(column)
+        + "$"
+        + row
+        + ":$"
+        + SheetPage.letter(lastColumn)
+        + "$"
+        + lastRow;
+  }
+
   static String quoted(String text) {
     return "\"" + text.replace("\"", "\"\"") + "\"";
   }

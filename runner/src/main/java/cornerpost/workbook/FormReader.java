@@ -3,14 +3,12 @@ package cornerpost.workbook;
 import cornerpost.scope.Answer;
 import cornerpost.scope.Answers;
 import cornerpost.scope.Question;
+import cornerpost.workbook.parts.StoredSheet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Reads a form sheet: labels in column A, anywhere, each with its entry in column B. */
 final class FormReader {
@@ -26,20 +24,20 @@ final class FormReader {
   }
 
   /** What is in the cell to the right of a label, where the sheet has it. */
-  static Optional<Held> find(XSSFSheet sheet, Question question) {
+  static Optional<Held> find(StoredSheet sheet, Question question) {
     return Optional.ofNullable(labels(sheet).get(Plain.key(question.label())))
         .map(rows -> held(sheet, rows.row()));
   }
 
-  static Optional<CellPlace> placeOf(XSSFSheet sheet, Question question) {
+  static Optional<CellPlace> placeOf(StoredSheet sheet, Question question) {
     return Optional.ofNullable(labels(sheet).get(Plain.key(question.label())))
-        .map(rows -> new CellPlace(sheet.getSheetName(), rows.row(), ENTRY));
+        .map(rows -> new CellPlace(sheet.title(), rows.row(), ENTRY));
   }
 
   private record Label(int row, boolean twice) {}
 
-  Answers read(XSSFSheet sheet, List<Question> questions) {
-    var title = sheet.getSheetName();
+  Answers read(StoredSheet sheet, List<Question> questions) {
+    var title = sheet.title();
     var labels = labels(sheet);
     var answers = new LinkedHashMap<Question, Answer>();
     for (var question : questions) {
@@ -77,18 +75,18 @@ final class FormReader {
     return new Answers(title, answers);
   }
 
-  private static Held held(XSSFSheet sheet, int row) {
-    return Held.of(sheet.getRow(row).getCell(ENTRY));
+  private static Held held(StoredSheet sheet, int row) {
+    return Held.of(sheet, row, ENTRY);
   }
 
-  private static Map<String, Label> labels(XSSFSheet sheet) {
+  private static Map<String, Label> labels(StoredSheet sheet) {
     var found = new HashMap<String, Label>();
-    for (Row row : sheet) {
-      var held = Held.of((XSSFCell) row.getCell(LABEL));
+    for (int row : sheet.rows()) {
+      var held = Held.of(sheet, row, LABEL);
       if (held.kind() != Held.Kind.TEXT) continue;
       found.merge(
           Plain.key(held.text()),
-          new Label(row.getRowNum(), false),
+          new Label(row, false),
           (first, again) -> new Label(first.row(), true));
     }
     return found;

@@ -1,5 +1,9 @@
 package cornerpost.workbook;
 
+import cornerpost.workbook.parts.Markup;
+import cornerpost.workbook.parts.StoredBook;
+import cornerpost.workbook.parts.StoredCell;
+import cornerpost.workbook.parts.StoredSheet;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
@@ -7,16 +11,9 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.DateUtil;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRichTextString;
-import org.apache.xmlbeans.impl.values.XmlValueOutOfRangeException;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCell;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /**
- * What a cell holds, whichever program wrote it: the cached result where it holds a formula. Taken
- * from the stored form itself, because the library's own getters throw where another program left
- * out what they rely on.
+ * What a cell holds, whichever program wrote it: the cached result where it holds a formula.
  *
  * @param kind which of the other components says it
  * @param text of a text cell; the code of an error cell; the formula where its result is missing
@@ -58,51 +55,39 @@ record Held(
     return new Held(kind, text, BigDecimal.ZERO, false, false, false, Optional.empty());
   }
 
-  static Held of(XSSFCell cell) {
-    if (cell == null) return NOTHING;
+  /** Of a cell that may be missing. */
+  static Held of(StoredSheet sheet, int row, int column) {
+    return sheet.cell(row, column).map(c -> of(sheet.book(), c)).orElse(NOTHING);
+  }
+
+  static Held of(StoredBook book, StoredCell cell) {
     try {
-      return read(cell);
-    } catch (RuntimeException broken) { // a style, a shared text or a type that does not exist
+      return read(book, cell);
+    } catch (RuntimeException broken) { // a style, a shared text or a number that is none
       return of(Kind.UNREADABLE, String.valueOf(broken.getMessage()));
     }
   }
 
-  private static Held read(XSSFCell cell) {
-    CTCell stored = cell.getCTCell();
-    var value = stored.isSetV() ? stored.getV() : "";
-    var type = stored.isSetT() ? typeOf(stored) : Optional.of(STCellType.N);
-    return type.isPresent() ? read(cell, stored, value, type.get().intValue()) : isoDate(value);
-  }
-
-  /** Empty for the type "d" of later editions of the standard, which the library does not know. */
-  private static Optional<STCellType.Enum> typeOf(CTCell stored) {
-    try {
-      return Optional.ofNullable(stored.getT());
-    } catch (XmlValueOutOfRangeException unknown) {
-      return Optional.empty();
+  private static Held read(StoredBook book, StoredCell cell) {
+    var value = cell.value();
+    switch (cell.type()) {
+      case "inlineStr" -> {
+        return text(cell.text().isEmpty() ? Markup.cellText(value) : cell.text());
+      }
+      case "str" -> {
+        return text(Markup.cellText(value));
+      }
+      case "d" -> {
+        return isoDate(value);
+      }
+      default -> {}
     }
-  }
-
-  private static Held read(XSSFCell cell, CTCell stored, String value, int type) {
-    if (type == STCellType.INT_INLINE_STR) {
-      return text(
-          stored.isSetIs()
-              ? new XSSFRichTextString(stored.getIs()).getString()
-              : new XSSFRichTextString(value).getString());
-    }
-    if (type == STCellType.INT_STR) return text(new XSSFRichTextString(value).getString());
     if (value.isBlank()) {
-      return stored.isSetF() ? of(Kind.NOT_CALCULATED, cell.getCellFormula()) : NOTHING;
+      return cell.calculated() ? of(Kind.NOT_CALCULATED, cell.formula()) : NOTHING;
     }
-    return switch (type) {
-      case STCellType.INT_S ->
-          text(
-              cell.getSheet()
-                  .getWorkbook()
-                  .getSharedStringSource()
-                  .getItemAt(Integer.parseInt(value.strip()))
-                  .getString());
-      case STCellType.INT_B ->
+    return switch (cell.type()) {
+      case "s" -> text(book.sharedText(Integer.parseInt(value.strip())));
+      case "b" ->
           new Held(
               Kind.TRUTH,
               "",
@@ -111,8 +96,9 @@ record Held(
               false,
               false,
               Optional.empty());
-      case STCellType.INT_E -> of(Kind.ERROR, value.strip());
-      default -> number(cell, value.strip());
+      case "e" -> of(Kind.ERROR, value.strip());
+      case "n" -> number(book, cell, value.strip());
+      default -> of(Kind.UNREADABLE, cell.type());
     };
   }
 
@@ -130,19 +116,20 @@ record Held(
     }
   }
 
-  private static Held number(XSSFCell cell, String value) {
+  private static Held number(StoredBook book, StoredCell cell, String value) {
     double amount = Double.parseDouble(value);
     if (!Double.isFinite(amount)) return of(Kind.ERROR, value);
-    var style = cell.getCellStyle();
-    var format = style == null ? null : style.getDataFormatString();
+    int number = book.styles().formatOf(cell.style());
+    if (number < 0) return of(Kind.UNREADABLE, "no style " + cell.style());
+    var format = book.styles().formatCode(number).orElse(null);
     return new Held(
         Kind.NUMBER,
         "",
         plain(amount),
         false,
         format != null && format.replaceAll("\"[^\"]*\"|\\\\.", "").contains("%"),
-        format != null && DateUtil.isADateFormat(style.getDataFormat(), format),
-        dateOf(amount, cell.getSheet().getWorkbook().isDate1904()));
+        format != null && DateUtil.isADateFormat(number, format),
+        dateOf(amount, book.from1904()));
   }
 
   /** To 15 digits, without trailing zeros, and never as 4.45E+3. */

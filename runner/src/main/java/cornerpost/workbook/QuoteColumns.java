@@ -1,9 +1,8 @@
 package cornerpost.workbook;
 
+import cornerpost.workbook.parts.StoredBook;
 import java.util.HashMap;
 import java.util.Optional;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * Where the columns of the owner's sheet Quotes stand, found by their names, so that the Cost plan
@@ -16,17 +15,16 @@ record QuoteColumns(String line, String use, String quoteFor, String amount, int
   /** Rows looked through, from the column names on; whole columns would slow every calculation. */
   private static final int MOST_QUOTES = 1000;
 
-  static Optional<QuoteColumns> find(XSSFWorkbook workbook) {
-    var sheet = workbook.getSheet(SHEET);
-    if (sheet == null) return Optional.empty();
-    for (int r = 0; r <= Math.min(LAST_HEADER_ROW, sheet.getLastRowNum()); r++) {
-      var row = sheet.getRow(r);
-      if (row == null) continue;
+  static Optional<QuoteColumns> find(StoredBook workbook) {
+    var sheet = workbook.sheet(SHEET);
+    if (sheet.isEmpty()) return Optional.empty();
+    for (int r : sheet.get().rows()) {
+      if (r > LAST_HEADER_ROW) break;
       var names = new HashMap<String, String>();
-      for (var cell : row) {
-        if (cell.getCellType() == CellType.STRING) {
-          names.putIfAbsent(
-              cell.getStringCellValue().strip(), SheetPage.letter(cell.getColumnIndex()));
+      for (var cell : sheet.get().row(r)) {
+        var held = Held.of(workbook, cell);
+        if (held.kind() == Held.Kind.TEXT) {
+          names.putIfAbsent(held.text().strip(), SheetPage.letter(cell.column()));
         }
       }
       if (names.containsKey("Line") && names.containsKey("Amount")) {

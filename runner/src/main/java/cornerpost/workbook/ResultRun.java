@@ -2,28 +2,28 @@ package cornerpost.workbook;
 
 import cornerpost.measure.Money;
 import cornerpost.plan.Plan;
+import cornerpost.workbook.parts.BookEdit;
+import cornerpost.workbook.parts.StoredBook;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** What the sheets of one result workbook share while they are written. */
 final class ResultRun {
   final Plan plan;
-  final XSSFWorkbook workbook;
+
+  /** The owner's workbook as it was read. */
+  final StoredBook workbook;
+
   final SheetStyles styles;
   final Addresses addresses;
   final Optional<QuoteColumns> quotes;
   final Map<ResultSheet, SheetPage> pages = new EnumMap<>(ResultSheet.class);
 
-  /** The text of each chart part, by its name in the package. */
-  final Map<String, String> chartParts = new TreeMap<>();
-
-  ResultRun(Plan plan, XSSFWorkbook workbook) {
+  ResultRun(Plan plan, BookEdit edit) {
     this.plan = plan;
-    this.workbook = workbook;
-    this.styles = new SheetStyles(workbook);
+    this.workbook = edit.book();
+    this.styles = new SheetStyles(edit.styles());
     this.addresses = new Addresses(plan);
     this.quotes = QuoteColumns.find(workbook);
   }

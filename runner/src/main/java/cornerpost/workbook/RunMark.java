@@ -4,14 +4,12 @@ import cornerpost.scope.Answer;
 import cornerpost.scope.Answers;
 import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.Scope;
+import cornerpost.workbook.parts.StoredCell;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.DateUtil;
-import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFCell;
+import java.util.Optional;
 
 /**
  * The choices as they stood at this run. Each is compared, live, with what its cell holds now, so
@@ -60,8 +58,9 @@ final class RunMark {
   }
 
   private static String order(Answer answer) {
-    var ref = new CellReference(answer.cell().substring(answer.cell().lastIndexOf('!') + 1));
-    return String.format(java.util.Locale.ROOT, "%07d %05d", ref.getRow(), ref.getCol());
+    return CellPlace.find(answer.cell())
+        .map(p -> String.format(java.util.Locale.ROOT, "%07d %05d", p.row(), p.column()))
+        .orElse("");
   }
 
   private static List<Answers> answers(Scope scope) {
@@ -84,15 +83,13 @@ final class RunMark {
 
   /** Whether there is such a cell; a place without one needs no row. */
   private boolean choice(int row, String label, String asked) {
-    int mark = label.lastIndexOf('!');
-    if (mark < 0) return false;
-    var sheet = run.workbook.getSheet(label.substring(0, mark));
-    if (sheet == null) return false;
-    var ref = new CellReference(label.substring(mark + 1));
-    var r = sheet.getRow(ref.getRow());
-    var cell = r == null ? null : r.getCell(ref.getCol());
-    var type = cell == null ? CellType.BLANK : shownType(cell);
-    if (type == CellType.ERROR) return false;
+    var place = CellPlace.find(label);
+    if (place.isEmpty()) return false;
+    var sheet = run.workbook.sheet(place.get().sheet());
+    if (sheet.isEmpty()) return false;
+    var cell = sheet.get().cell(place.get().row(), place.get().column());
+    var held = cell.map(c -> Held.of(run.workbook, c)).orElse(Held.NOTHING);
+    if (held.kind() == Held.Kind.ERROR || held.kind() == Held.Kind.UNREADABLE) return false;
     var at = Addresses.choice(label);
     var now = "$C" + row;
     var then = "$G" + row;
@@ -100,9 +97,9 @@ final class RunMark {
     page.text(row, 0, label, page.wrapped());
     page.text(row, 1, asked, page.wrapped());
     String changed;
-    if (type == CellType.NUMERIC) {
-      double value = cell.getNumericCellValue();
-      var look = DateUtil.isCellDateFormatted(cell) ? page.dateLook() : page.number("#,##0.######");
+    if (held.kind() == Held.Kind.NUMBER && isNumber(cell.orElseThrow())) {
+      double value = Double.parseDouble(cell.get().value().strip());
+      var look = held.dateFormat() ? page.dateLook() : page.number("#,##0.######");
       page.formula(row, 2, formula, value, look);
       page.number(row, 6, value, look.inInk(SheetStyle.QUIET));
       changed =
@@ -116,7 +113,7 @@ final class RunMark {
               + then
               + ")),1,0),1)";
     } else {
-      var text = SheetPage.fitting(textOf(cell, type));
+      var text = SheetPage.fitting(textOf(held, cell));
       page.formula(row, 2, formula, text, page.wrapped());
       page.text(row, 6, text, page.wrapped().inInk(SheetStyle.QUIET));
       changed = "IF(EXACT(" + now + "&\"\"," + then + "&\"\"),0,1)";
@@ -126,24 +123,26 @@ final class RunMark {
     return true;
   }
 
-  private static CellType shownType(XSSFCell cell) {
-    return cell.getCellType() == CellType.FORMULA
-        ? cell.getCachedFormulaResultType()
-        : cell.getCellType();
+  private static boolean isNumber(StoredCell cell) {
+    return cell.type().equals("n");
   }
 
-  private static boolean isFilled(XSSFCell cell, CellType type) {
-    return cell.getRowIndex() < MOST_ROWS
-        && (type == CellType.NUMERIC
-            || type == CellType.BOOLEAN
-            || type == CellType.STRING && !cell.getStringCellValue().isEmpty());
+  /** Text as the cell has it, spaces and all, which is what a formula sees. */
+  private static String textOf(Held held, Optional<StoredCell> cell) {
+    return switch (held.kind()) {
+      case TEXT -> held.text();
+      case TRUTH -> held.truth() ? "TRUE" : "FALSE";
+      default -> cell.map(StoredCell::value).orElse("");
+    };
   }
 
-  private static String textOf(XSSFCell cell, CellType type) {
-    return switch (type) {
-      case STRING -> cell.getStringCellValue();
-      case BOOLEAN -> cell.getBooleanCellValue() ? "TRUE" : "FALSE";
-      default -> "";
+  /** Whether a formula that counts texts and numbers by their length would count it. */
+  private boolean isFilled(StoredCell cell) {
+    return switch (cell.type()) {
+      case "s" -> !run.workbook.sharedText(Integer.parseInt(cell.value().strip())).isEmpty();
+      case "inlineStr" -> !cell.text().isEmpty();
+      case "e" -> false;
+      default -> !cell.value().isEmpty();
     };
   }
 
@@ -155,13 +154,13 @@ final class RunMark {
 
   /** How many cells are filled: the first column of a table, the entries of a form. */
   private boolean count(int row, OwnerSheet which) {
-    var sheet = run.workbook.getSheet(which.title());
-    if (sheet == null || which.shape() == OwnerSheet.Shape.TEXT) return false;
+    var found = run.workbook.sheet(which.title());
+    if (found.isEmpty() || which.shape() == OwnerSheet.Shape.TEXT) return false;
     int column = which.shape() == OwnerSheet.Shape.TABLE ? 0 : 1;
     int filled = 0;
-    for (var r : sheet) {
-      var cell = sheet.getRow(r.getRowNum()).getCell(column);
-      if (cell != null && isFilled(cell, shownType(cell))) filled++;
+    for (int r : found.get().rows()) {
+      if (r < MOST_ROWS && found.get().cell(r, column).filter(c -> isFilled(c)).isPresent())
+        filled++;
     }
     var letter = SheetPage.letter(column);
     page.text(row, 0, which.title(), page.wrapped());

@@ -32,15 +32,15 @@ import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.WorkQuestions;
 import cornerpost.workbook.TableReader.Table;
+import cornerpost.workbook.parts.StoredBook;
+import cornerpost.workbook.parts.StoredSheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Reads sheet after sheet of an opened workbook. */
 final class ScopeReader {
-  private final XSSFWorkbook workbook;
+  private final StoredBook workbook;
   private final String fileName;
   private final Facts facts;
   private final FaultLog faults;
@@ -50,7 +50,7 @@ final class ScopeReader {
   private final FormReader forms;
   private final TableReader tables;
 
-  ScopeReader(XSSFWorkbook workbook, String fileName, Facts facts, FaultLog faults) {
+  ScopeReader(StoredBook workbook, String fileName, Facts facts, FaultLog faults) {
     this.workbook = workbook;
     this.fileName = fileName;
     this.facts = facts;
@@ -133,7 +133,7 @@ final class ScopeReader {
     if (found.isEmpty() && !house) return UnitSystem.METRIC; // an own network measures nothing
     var at = FormReader.placeOf(sheet.get(), ProjectQuestions.UNITS);
     faults.faultAt(
-        at.map(CellPlace::label).orElse(sheet.get().getSheetName()),
+        at.map(CellPlace::label).orElse(sheet.get().title()),
         found
             .map(t -> "text " + Plain.quoted(t) + " (Units)")
             .orElse(at.isPresent() ? "Units is empty" : "no line 'Units'"),
@@ -150,17 +150,15 @@ final class ScopeReader {
         .map(EntryReader::text);
   }
 
-  private Optional<XSSFSheet> sheet(OwnerSheet wanted) {
-    XSSFSheet alike = null;
-    for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
-      if (workbook.getSheetName(i).equals(wanted.title())) {
-        return Optional.of(workbook.getSheetAt(i));
-      }
-      if (alike == null && Plain.same(workbook.getSheetName(i), wanted.title())) {
-        alike = workbook.getSheetAt(i);
-      }
-    }
-    return Optional.ofNullable(alike);
+  private Optional<StoredSheet> sheet(OwnerSheet wanted) {
+    return workbook.sheets().stream()
+        .filter(s -> s.title().equals(wanted.title()))
+        .findFirst()
+        .or(
+            () ->
+                workbook.sheets().stream()
+                    .filter(s -> Plain.same(s.title(), wanted.title()))
+                    .findFirst());
   }
 
   private boolean isNeeded(OwnerSheet sheet) {
@@ -176,7 +174,7 @@ final class ScopeReader {
     return !house && sheet.need() == OwnerSheet.Need.HOUSE;
   }
 
-  private Optional<XSSFSheet> needed(OwnerSheet wanted) {
+  private Optional<StoredSheet> needed(OwnerSheet wanted) {
     if (isIdle(wanted)) return Optional.empty();
     var sheet = sheet(wanted);
     if (sheet.isEmpty() && isNeeded(wanted)) {

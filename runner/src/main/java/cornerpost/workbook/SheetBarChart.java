@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
 /** Sheet Bar chart: a column for each week, a row for each task; every colour has a second sign. */
 final class SheetBarChart {
   private static final int FIRST_WEEK = 5;
+  private static final int WEEK_WIDTH = 3; // characters
   private static final int MOST_COLUMNS = 104;
   private static final int USUAL_NEAR_DAYS = 5;
   private static final DateTimeFormatter MONTH =
@@ -88,7 +89,7 @@ final class SheetBarChart {
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) task(row++, t);
     key(row + 1);
-    page.sheet().createFreezePane(2, Addresses.HEADER_ROW);
+    page.frame().freeze(2, Addresses.HEADER_ROW);
   }
 
   private LocalDate begin(int column) {
@@ -103,7 +104,7 @@ final class SheetBarChart {
     String month = "";
     for (int w = 0; w < columns; w++) {
       int c = FIRST_WEEK + w;
-      page.sheet().setColumnWidth(c, 3 * 256);
+      page.frame().width(c, WEEK_WIDTH);
       boolean now = holds(w, run.plan.statusDate(), run.plan.statusDate());
       var look = page.heading().withSize(8).turned(90).aligned(HorizontalAlignment.CENTER);
       page.text(

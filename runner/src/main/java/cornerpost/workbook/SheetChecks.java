@@ -78,7 +78,7 @@ final class SheetChecks {
     if (c.cells().isEmpty()) return;
     var cell = c.cells().get(0);
     int mark = cell.lastIndexOf('!');
-    boolean there = mark > 0 && run.workbook.getSheet(cell.substring(0, mark)) != null;
+    boolean there = mark > 0 && run.workbook.sheet(cell.substring(0, mark)).isPresent();
     if (there && cell.substring(mark + 1).matches("[A-Z]{1,3}[0-9]{1,7}")) {
       page.link(row, 5, Addresses.choice(cell).replace("$", ""));
     }

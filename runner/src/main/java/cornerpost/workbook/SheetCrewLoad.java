@@ -66,12 +66,7 @@ final class SheetCrewLoad {
     for (var e : byWeek.entrySet()) week(row++, e.getKey(), e.getValue());
     SheetTables.finish(page, row - 1, names.size(), 1);
     // What is available is for the screen; the chart stands under the table and prints with it.
-    run.workbook.setPrintArea(
-        run.workbook.getSheetIndex(page.sheet()),
-        0,
-        Math.max(CHART_COLUMNS - 1, 1 + crews.size()),
-        0,
-        row + CHART_ROWS);
+    SheetPrint.printed(page, Math.max(CHART_COLUMNS - 1, 1 + crews.size()), row + CHART_ROWS + 1);
     chart(row - 1);
   }
 

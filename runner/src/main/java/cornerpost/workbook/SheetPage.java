@@ -1,5 +1,8 @@
 package cornerpost.workbook;
 
+import cornerpost.workbook.parts.BookEdit;
+import cornerpost.workbook.parts.Place;
+import cornerpost.workbook.parts.SheetFrame;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -10,12 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Writes the cells of one result sheet. Rows are those people see, columns count from nothing. */
 final class SheetPage {
@@ -30,7 +30,8 @@ final class SheetPage {
   private static final double CHARACTERS_PER_WIDTH = 1.08; // widths count the larger usual text
   private static final int MOST_LINES = 7;
 
-  private final XSSFSheet sheet;
+  private final BookEdit.SheetEdit sheet;
+  private final LocalDate dayZero;
   private final SheetStyles styles;
   private final SheetStyle plain;
   private final SheetRows rows = new SheetRows();
@@ -40,14 +41,26 @@ final class SheetPage {
 
   private record Wrapped(int column, String text) {}
 
-  SheetPage(XSSFSheet sheet, SheetStyles styles) {
+  SheetPage(BookEdit.SheetEdit sheet, SheetStyles styles, boolean from1904) {
     this.sheet = sheet;
+    this.dayZero = from1904 ? DAY_ZERO_1904 : DAY_ZERO;
     this.styles = styles;
     this.plain = styles.plain();
   }
 
-  XSSFSheet sheet() {
-    return sheet;
+  /** The sheet round the rows. */
+  SheetFrame frame() {
+    return sheet.frame();
+  }
+
+  /** A range by one of the standard's own names. */
+  void name(String name, String range, boolean hidden) {
+    sheet.name(name, range, hidden);
+  }
+
+  /** A chart over cells: first column and row, and those behind the last. */
+  void chart(String name, List<Integer> cells, ChartXml chart) {
+    sheet.chart(name, cells, chart.text());
   }
 
   // ---- looks --------------------------------------------------------------------------------
@@ -79,7 +92,7 @@ final class SheetPage {
   // ---- cells --------------------------------------------------------------------------------
 
   void cell(int row, int column, SheetStyle look) {
-    rows.look(row, column, look, styles.get(look).getIndex());
+    rows.look(row, column, look, styles.get(look));
   }
 
   /** Text stays text, whatever it begins with; it is kept in the cell itself. */
@@ -127,10 +140,7 @@ final class SheetPage {
   /** A link to a place in the workbook, such as {@code 'Cost plan'!A12}. */
   void link(int row, int column, String target) {
     cell(row, column, rows.lookOf(row, column).linked());
-    var link = sheet.getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
-    link.setAddress(target);
-    link.setCellReference(letter(column) + row);
-    sheet.addHyperlink(link);
+    frame().link(letter(column) + row, target);
   }
 
   void link(int row, int column, ResultSheet sheet, int targetRow) {
@@ -138,8 +148,7 @@ final class SheetPage {
   }
 
   double serial(LocalDate day) {
-    boolean from1904 = sheet.getWorkbook().isDate1904();
-    return ChronoUnit.DAYS.between(from1904 ? DAY_ZERO_1904 : DAY_ZERO, day);
+    return ChronoUnit.DAYS.between(dayZero, day);
   }
 
   /** The column name of a text that follows a number keeps its distance, as the text does. */
@@ -148,7 +157,7 @@ final class SheetPage {
   }
 
   void width(int column, int characters) {
-    sheet.setColumnWidth(column, Math.min(255, characters) * 256 + 182);
+    frame().widthOfText(column, characters);
   }
 
   void header(int row, String... names) {
@@ -167,14 +176,14 @@ final class SheetPage {
 
   void merge(int row, int fromColumn, int toColumn) {
     mergedColumns.put(row * 1000 + fromColumn, toColumn);
-    sheet.addMergedRegion(new CellRangeAddress(row - 1, row - 1, fromColumn, toColumn));
+    frame().merge(Place.range(row - 1, fromColumn, row - 1, toColumn));
   }
 
   /**
    * Makes rows as high as their wrapped texts need. Programs differ in whether they do that
    * themselves when they open a file.
    */
-  void fitHeights() {
+  private void fitHeights() {
     for (var e : wrappedTexts.entrySet()) {
       if (fixedHeights.contains(e.getKey())) continue;
       int lines = 1;
@@ -188,7 +197,7 @@ final class SheetPage {
   private int room(int row, int column) {
     int last = mergedColumns.getOrDefault(row * 1000 + column, column);
     int room = 0;
-    for (int c = column; c <= last; c++) room += sheet.getColumnWidth(c) / 256;
+    for (int c = column; c <= last; c++) room += frame().widthOf(c);
     return Math.max(1, (int) (room * CHARACTERS_PER_WIDTH));
   }
 
@@ -226,23 +235,15 @@ final class SheetPage {
     return rows.last();
   }
 
-  /** The part of the package that holds the sheet. */
-  String partName() {
-    return sheet.getPackagePart().getPartName().getName();
-  }
-
-  /** What stands in the place of the sheet's empty rows. */
-  String rowsAsXml() {
-    if (rows.anyFolded()) {
-      var xml = sheet.getCTWorksheet();
-      var format = xml.isSetSheetFormatPr() ? xml.getSheetFormatPr() : xml.addNewSheetFormatPr();
-      format.setOutlineLevelRow((short) 1);
-    }
-    return rows.xml();
+  /** Hands the rows over, for they are complete. */
+  void finish() {
+    fitHeights();
+    if (rows.anyFolded()) frame().folds();
+    sheet.rows(rows.xml());
   }
 
   static String letter(int column) {
-    return org.apache.poi.ss.util.CellReference.convertNumToColString(column);
+    return Place.letters(column);
   }
 
   /** Cut to what a cell holds, never between the halves of a character; no control characters. */

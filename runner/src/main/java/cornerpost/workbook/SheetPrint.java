@@ -4,10 +4,6 @@ import cornerpost.measure.UnitSystem;
 import cornerpost.scope.ProjectQuestions;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import org.apache.poi.ss.usermodel.PageMargin;
-import org.apache.poi.ss.usermodel.PaperSize;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** How result sheets print: fit to the width of A4 and of Letter, column names on every page. */
 final class SheetPrint {
@@ -15,35 +11,38 @@ final class SheetPrint {
       DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
   private static final int LONGEST_NAME = 60;
 
+  /** Numbers of the paper sizes, ISO/IEC 29500 part 1, 18.3.1.63. */
+  private static final int LETTER = 1;
+
+  private static final int A4 = 9;
+
+  /** Left, right, top, bottom, header and footer, in inches. */
+  private static final double[] MARGINS = {0.5, 0.5, 0.5, 0.75, 0.3, 0.35};
+
   private SheetPrint() {}
 
   static void setUp(ResultRun run, ResultSheet which) {
-    var sheet = run.page(which).sheet();
-    var print = sheet.getPrintSetup();
+    var page = run.page(which);
     boolean metric = run.plan.scope().units() == UnitSystem.METRIC;
-    print.setPaperSize(metric ? PaperSize.A4_PAPER : PaperSize.LETTER_PAPER);
-    print.setLandscape(which != ResultSheet.SUMMARY);
-    print.setFitWidth((short) 1);
-    print.setFitHeight((short) 0);
-    sheet.setFitToPage(true);
-    sheet.setMargin(PageMargin.LEFT, 0.5);
-    sheet.setMargin(PageMargin.RIGHT, 0.5);
-    sheet.setMargin(PageMargin.TOP, 0.5);
-    sheet.setMargin(PageMargin.BOTTOM, 0.75);
-    sheet.setMargin(PageMargin.FOOTER, 0.35);
+    var footer =
+        "&L"
+            + escaped(name(run))
+            + ", "
+            + run.plan.statusDate().format(DAY)
+            + "&C"
+            + escaped(which.title())
+            + ", page &P of &N&RInput "
+            + escaped(run.plan.fingerprint());
+    page.frame().print(metric ? A4 : LETTER, which != ResultSheet.SUMMARY, MARGINS, footer);
     if (which != ResultSheet.SUMMARY) {
-      int header = Addresses.HEADER_ROW - 1;
-      sheet.setRepeatingRows(new CellRangeAddress(header, header, -1, -1));
+      page.name(
+          "_xlnm.Print_Titles", "$" + Addresses.HEADER_ROW + ":$" + Addresses.HEADER_ROW, false);
     }
-    printedColumns(run, which, sheet);
-    var footer = sheet.getFooter();
-    footer.setLeft(escaped(name(run)) + ", " + run.plan.statusDate().format(DAY));
-    footer.setCenter(escaped(which.title()) + ", page &P of &N");
-    footer.setRight("Input " + escaped(run.plan.fingerprint()));
+    printedColumns(page, which);
   }
 
   /** Helper columns are for the screen; paper shows what a reader needs. */
-  private static void printedColumns(ResultRun run, ResultSheet which, XSSFSheet sheet) {
+  private static void printedColumns(SheetPage page, ResultSheet which) {
     int last =
         switch (which) {
           case COST_PLAN -> CostPlanColumn.PARTY.ordinal();
@@ -51,9 +50,12 @@ final class SheetPrint {
           case SCHEDULE -> 12;
           default -> -1;
         };
-    if (last < 0) return;
-    int index = run.workbook.getSheetIndex(sheet);
-    run.workbook.setPrintArea(index, 0, last, 0, Math.max(run.page(which).lastRow() - 1, 3));
+    if (last >= 0) printed(page, last, Math.max(page.lastRow(), 4));
+  }
+
+  /** Only the first columns and rows go to paper. */
+  static void printed(SheetPage page, int lastColumn, int lastRow) {
+    page.name("_xlnm.Print_Area", Addresses.fixed(1, 0, lastRow, lastColumn), false);
   }
 
   static String name(ResultRun run) {

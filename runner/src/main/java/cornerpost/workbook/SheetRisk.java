@@ -76,7 +76,7 @@ final class SheetRisk {
     bins(r.cost(), costs, COST, true);
     bins(r.finish(), finishes, FINISH, false);
     drivers(r);
-    page.sheet().createFreezePane(0, Addresses.HEADER_ROW);
+    page.frame().freeze(0, Addresses.HEADER_ROW);
   }
 
   private void shares(RiskResult r) {

@@ -1,13 +1,14 @@
 package cornerpost.workbook;
 
+import cornerpost.workbook.parts.Markup;
+import cornerpost.workbook.parts.Place;
 import java.util.Map;
 import java.util.TreeMap;
-import org.apache.poi.ss.util.CellReference;
 
 /**
  * The rows of a result sheet, written as the markup of ISO/IEC 29500 part 1, 18.3.1.80 (sheetData).
  * A plan has some ten thousand cells, all ours; as objects of the spreadsheet library they took
- * most of a run's time and memory. The library keeps all the rest of the sheet.
+ * most of a run's time and memory.
  */
 final class SheetRows {
   private final TreeMap<Integer, Row> rows = new TreeMap<>();
@@ -84,10 +85,11 @@ final class SheetRows {
     return rows.isEmpty() ? 0 : rows.lastKey();
   }
 
-  String xml() {
-    var xml = new StringBuilder(1 << 16).append("<sheetData>");
+  /** Markup of {@code row} elements. */
+  CharSequence xml() {
+    var xml = new StringBuilder(1 << 16);
     for (var r : rows.entrySet()) row(r.getKey(), r.getValue(), xml);
-    return xml.append("</sheetData>").toString();
+    return xml;
   }
 
   private static void row(int number, Row row, StringBuilder xml) {
@@ -97,7 +99,7 @@ final class SheetRows {
     xml.append('>');
     for (Map.Entry<Integer, Cell> c : row.cells.entrySet()) {
       var cell = c.getValue();
-      xml.append("<c r=\"").append(CellReference.convertNumToColString(c.getKey())).append(number);
+      xml.append("<c r=\"").append(Place.letters(c.getKey())).append(number);
       xml.append("\" s=\"").append(cell.style).append('"');
       if (!cell.type.isEmpty()) xml.append(" t=\"").append(cell.type).append('"');
       if (cell.content.isEmpty()) xml.append("/>");
@@ -106,29 +108,9 @@ final class SheetRows {
     xml.append("</row>");
   }
 
-  /** Readers take {@code _x0041_} for a letter by its number; a text that only looks so stays. */
   private static String escaped(String text) {
     var safe = new StringBuilder(text.length() + 16);
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '&' -> safe.append("&amp;");
-        case '<' -> safe.append("&lt;");
-        case '>' -> safe.append("&gt;");
-        case '_' -> safe.append(looksLikeNumber(text, i) ? "_x005F_" : "_");
-        default -> safe.append(c);
-      }
-    }
+    Markup.escapeCell(text, safe);
     return safe.toString();
-  }
-
-  private static boolean looksLikeNumber(String text, int at) {
-    if (at + 6 >= text.length() || text.charAt(at + 1) != 'x' || text.charAt(at + 6) != '_') {
-      return false;
-    }
-    for (int i = at + 2; i < at + 6; i++) {
-      if (Character.digit(text.charAt(i), 16) < 0) return false;
-    }
-    return true;
   }
 }

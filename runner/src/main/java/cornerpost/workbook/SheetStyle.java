@@ -1,12 +1,9 @@
 package cornerpost.workbook;
 
-import java.util.Optional;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
-import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFColor;
 
 /**
  * How a cell looks, as a value: two cells that look alike have equal ones. Colours are {@code
@@ -75,44 +72,6 @@ record SheetStyle(
         0,
         0,
         "General");
-  }
-
-  /**
-   * The look of a style that is in the workbook already; empty where it has what ours never has.
-   */
-  static Optional<SheetStyle> of(XSSFCellStyle s) {
-    var f = s.getFont();
-    if (s.getHidden() || !s.getLocked() || s.getShrinkToFit() || f.getStrikeout()) {
-      return Optional.empty();
-    }
-    boolean solid = s.getFillPattern() == FillPatternType.SOLID_FOREGROUND;
-    boolean none = s.getFillPattern() == FillPatternType.NO_FILL;
-    return Optional.of(
-        new SheetStyle(
-            f.getFontName(),
-            f.getFontHeightInPoints(),
-            f.getBold(),
-            f.getItalic(),
-            f.getUnderline() != 0,
-            rgb(f.getXSSFColor()),
-            s.getFillPattern(),
-            none ? "" : rgb(s.getFillForegroundXSSFColor()),
-            none || solid ? "" : rgb(s.getFillBackgroundXSSFColor()),
-            new Edge(s.getBorderTop(), rgb(s.getTopBorderXSSFColor())),
-            new Edge(s.getBorderBottom(), rgb(s.getBottomBorderXSSFColor())),
-            new Edge(s.getBorderLeft(), rgb(s.getLeftBorderXSSFColor())),
-            new Edge(s.getBorderRight(), rgb(s.getRightBorderXSSFColor())),
-            s.getAlignment(),
-            s.getVerticalAlignment(),
-            s.getWrapText(),
-            s.getIndention(),
-            s.getRotation(),
-            s.getDataFormatString()));
-  }
-
-  private static String rgb(XSSFColor colour) {
-    if (colour == null || colour.getARGBHex() == null) return "";
-    return colour.getARGBHex().substring(2);
   }
 
   // ---- variations ---------------------------------------------------------------------------

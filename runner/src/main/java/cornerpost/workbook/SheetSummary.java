@@ -46,7 +46,7 @@ final class SheetSummary {
 
   private void write() {
     page.widths(40, 24, 10, 78);
-    page.sheet().setDisplayGridlines(false);
+    page.frame().hideGridlines();
     heading();
     money();
     time();
@@ -56,7 +56,7 @@ final class SheetSummary {
     wrong();
     leftOut();
     contents();
-    page.sheet().createFreezePane(0, 1);
+    page.frame().freeze(0, 1);
   }
 
   // ---- parts --------------------------------------------------------------------------------

@@ -1,6 +1,6 @@
 package cornerpost.workbook;
 
-import org.apache.poi.ss.util.CellRangeAddress;
+import cornerpost.workbook.parts.Place;
 
 /** What every table sheet gets once its rows are there. */
 final class SheetTables {
@@ -14,12 +14,15 @@ final class SheetTables {
    * @param frozen how many columns stay in sight
    */
   static void finish(SheetPage page, int lastRow, int columns, int frozen) {
-    var sheet = page.sheet();
-    sheet.createFreezePane(frozen, Addresses.HEADER_ROW);
-    sheet.setRowSumsBelow(false); // a stage's first row stays when its rows are folded away
+    var frame = page.frame();
+    frame.freeze(frozen, Addresses.HEADER_ROW);
+    frame.summaryAbove();
     if (lastRow > Addresses.HEADER_ROW) {
-      sheet.setAutoFilter(
-          new CellRangeAddress(Addresses.HEADER_ROW - 1, lastRow - 1, 0, columns - 1));
+      frame.filter(Place.range(Addresses.HEADER_ROW - 1, 0, lastRow - 1, columns - 1));
+      page.name(
+          "_xlnm._FilterDatabase",
+          Addresses.fixed(Addresses.HEADER_ROW, 0, lastRow, columns - 1),
+          true);
     }
   }
 }

@@ -3,6 +3,8 @@ package cornerpost.workbook;
 import cornerpost.scope.Answer;
 import cornerpost.scope.Answers;
 import cornerpost.scope.Question;
+import cornerpost.workbook.parts.StoredCell;
+import cornerpost.workbook.parts.StoredSheet;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -10,11 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFRow;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
  * Reads a table sheet. The header row is the one that holds the column names, wherever it is; what
@@ -35,21 +32,21 @@ final class TableReader {
   /**
    * @param others the columns of other names, by name as typed, in order
    */
-  record Table(XSSFSheet sheet, List<TableRow> rows, Map<String, Integer> others) {
+  record Table(StoredSheet sheet, List<TableRow> rows, Map<String, Integer> others) {
     Held held(int row, int column) {
-      return Held.of(sheet.getRow(row).getCell(column));
+      return Held.of(sheet, row, column);
     }
 
     CellPlace place(int row, int column) {
-      return new CellPlace(sheet.getSheetName(), row, column);
+      return new CellPlace(sheet.title(), row, column);
     }
   }
 
   /**
    * @param needed whether a sheet without header row is a fault even if it is empty
    */
-  Optional<Table> read(XSSFSheet sheet, List<Question> questions, boolean needed) {
-    var title = sheet.getSheetName();
+  Optional<Table> read(StoredSheet sheet, List<Question> questions, boolean needed) {
+    var title = sheet.title();
     var header = header(sheet, questions);
     if (header.isEmpty()) {
       if (needed || holdsAnything(sheet)) {
@@ -65,8 +62,8 @@ final class TableReader {
     int headerRow = header.get();
     var columns = new LinkedHashMap<Question, Integer>();
     var others = new LinkedHashMap<String, Integer>();
-    for (Cell cell : sheet.getRow(headerRow)) {
-      column(title, headerRow, (XSSFCell) cell, questions, columns, others);
+    for (var cell : sheet.row(headerRow)) {
+      column(sheet, cell, questions, columns, others);
     }
     var missing = missing(questions, columns);
     if (!missing.isEmpty()) {
@@ -77,10 +74,9 @@ final class TableReader {
       return Optional.empty();
     }
     var rows = new ArrayList<TableRow>();
-    for (int r = headerRow + 1; r <= sheet.getLastRowNum(); r++) {
-      var row = sheet.getRow(r);
-      if (row == null || isEmpty(row, columns)) continue;
-      rows.add(new TableRow(answers(title, row, questions, columns), r));
+    for (int r : sheet.rows()) {
+      if (r <= headerRow || isEmpty(sheet, r, columns)) continue;
+      rows.add(new TableRow(answers(sheet, r, questions, columns), r));
     }
     return Optional.of(new Table(sheet, rows, others));
   }
@@ -89,54 +85,53 @@ final class TableReader {
    * The row with the first column's name that holds most of the other names too: a row of units
    * above it may say "date" where the column is called Date. The first of equals.
    */
-  private static Optional<Integer> header(XSSFSheet sheet, List<Question> questions) {
+  private static Optional<Integer> header(StoredSheet sheet, List<Question> questions) {
     var names = questions.stream().map(q -> Plain.key(q.label())).collect(Collectors.toSet());
     var first = Plain.key(questions.get(0).label());
     Optional<Integer> best = Optional.empty();
     int most = 0;
-    for (Row row : sheet) {
+    for (int row : sheet.rows()) {
       var texts = new HashSet<String>();
-      for (Cell cell : row) {
-        var held = Held.of((XSSFCell) cell);
+      for (var cell : sheet.row(row)) {
+        var held = Held.of(sheet.book(), cell);
         if (held.kind() == Held.Kind.TEXT) texts.add(Plain.key(held.text()));
       }
       if (!texts.contains(first)) continue;
       texts.retainAll(names);
       if (texts.size() > most) {
         most = texts.size();
-        best = Optional.of(row.getRowNum());
+        best = Optional.of(row);
       }
     }
     return best;
   }
 
-  private static boolean holdsAnything(XSSFSheet sheet) {
-    for (Row row : sheet) {
-      for (Cell cell : row) {
-        if (!Held.of((XSSFCell) cell).isNothing()) return true;
+  private static boolean holdsAnything(StoredSheet sheet) {
+    for (int row : sheet.rows()) {
+      for (var cell : sheet.row(row)) {
+        if (!Held.of(sheet.book(), cell).isNothing()) return true;
       }
     }
     return false;
   }
 
   private void column(
-      String title,
-      int headerRow,
-      XSSFCell cell,
+      StoredSheet sheet,
+      StoredCell cell,
       List<Question> questions,
       Map<Question, Integer> columns,
       Map<String, Integer> others) {
-    var held = Held.of(cell);
+    var held = Held.of(sheet.book(), cell);
     if (held.isNothing()) return;
     var name = EntryReader.text(held);
     var question = questions.stream().filter(q -> Plain.same(q.label(), name)).findFirst();
     var taken =
         question.isPresent()
-            ? columns.putIfAbsent(question.get(), cell.getColumnIndex())
-            : others.putIfAbsent(name, cell.getColumnIndex());
+            ? columns.putIfAbsent(question.get(), cell.column())
+            : others.putIfAbsent(name, cell.column());
     if (taken != null && question.isPresent()) {
       faults.fault(
-          new CellPlace(title, headerRow, cell.getColumnIndex()),
+          new CellPlace(sheet.title(), cell.row(), cell.column()),
           "a second column '" + name + "'",
           "expected each column once");
     }
@@ -149,14 +144,15 @@ final class TableReader {
         .toList();
   }
 
-  private static boolean isEmpty(XSSFRow row, Map<Question, Integer> columns) {
-    return columns.values().stream().allMatch(c -> Held.of(row.getCell(c)).isNothing());
+  private static boolean isEmpty(StoredSheet sheet, int row, Map<Question, Integer> columns) {
+    return columns.values().stream().allMatch(c -> Held.of(sheet, row, c).isNothing());
   }
 
   private Answers answers(
-      String title, XSSFRow row, List<Question> questions, Map<Question, Integer> columns) {
+      StoredSheet sheet, int row, List<Question> questions, Map<Question, Integer> columns) {
+    var title = sheet.title();
     var firstColumn = columns.get(questions.get(0));
-    var first = Held.of(row.getCell(firstColumn));
+    var first = Held.of(sheet, row, firstColumn);
     var of = first.isNothing() ? "" : EntryReader.text(first);
     var answers = new LinkedHashMap<Question, Answer>();
     for (var question : questions) {
@@ -166,11 +162,11 @@ final class TableReader {
               ? entries.absent(question, title)
               : entries.read(
                   question,
-                  new CellPlace(title, row.getRowNum(), column),
-                  Held.of(row.getCell(column)),
+                  new CellPlace(title, row, column),
+                  Held.of(sheet, row, column),
                   question.equals(questions.get(0)) ? "" : of);
       answer.ifPresent(a -> answers.put(question, a));
     }
-    return new Answers(title + " row " + (row.getRowNum() + 1), answers);
+    return new Answers(title + " row " + (row + 1), answers);
   }
 }

@@ -27,6 +27,7 @@ import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.Trade;
 import cornerpost.scope.WorkQuestions;
+import cornerpost.workbook.parts.Parts;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -34,7 +35,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
@@ -137,7 +137,7 @@ public final class TemplateWriter {
       workbook.setSheetHidden(workbook.getSheetIndex(lists.sheet()), true);
       workbook.setActiveSheet(0);
       XSSFFormulaEvaluator.evaluateAllFormulaCells(workbook);
-      return ResultZip.packed(bytes(workbook), Map.of(), Map.of());
+      return Parts.read(bytes(workbook)).packed();
     } catch (IOException e) { // writing to memory
       throw new UncheckedIOException(e);
     }

@@ -2,8 +2,6 @@ package cornerpost.workbook;
 
 import cornerpost.fact.Facts;
 import cornerpost.scope.Scope;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Optional;
 
 /**
@@ -32,13 +30,9 @@ public final class WorkbookReader {
   public static Reading read(byte[] content, String fileName, Facts facts) {
     var faults = new FaultLog();
     var opened = WorkbookFile.open(content, fileName, faults);
-    if (opened.isEmpty()) return new Reading(Optional.empty(), faults.all());
-    try (var workbook = opened.get()) {
-      var scope = new ScopeReader(workbook, fileName, facts, faults).read();
-      return new Reading(
-          faults.hasFaults() ? Optional.<Scope>empty() : Optional.of(scope), faults.all());
-    } catch (IOException e) { // closing something held in memory
-      throw new UncheckedIOException(e);
-    }
+    if (opened.isEmpty()) return new Reading(opened, Optional.empty(), faults.all());
+    var scope = new ScopeReader(opened.get(), fileName, facts, faults).read();
+    return new Reading(
+        opened, faults.hasFaults() ? Optional.<Scope>empty() : Optional.of(scope), faults.all());
   }
 }

@@ -7,6 +7,10 @@ import cornerpost.plan.OrderRow;
 import cornerpost.plan.Plan;
 import cornerpost.price.CostLine;
 import cornerpost.trace.Leaf;
+import cornerpost.workbook.parts.StoredBook;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -118,11 +122,21 @@ class ExampleResultsTest {
 
   private static void quote(
       XSSFWorkbook book, int index, String line, String quoteFor, double amount) {
-    var at = QuoteColumns.find(book).orElseThrow();
+    var at = QuoteColumns.find(StoredBook.read(bytes(book))).orElseThrow();
     var row = at.firstRow() + index;
     OwnersBook.cell(book, "Quotes!" + at.line() + row).setCellValue(line);
     OwnersBook.cell(book, "Quotes!" + at.quoteFor() + row).setCellValue(quoteFor);
     OwnersBook.cell(book, "Quotes!" + at.amount() + row).setCellValue(amount);
+  }
+
+  private static byte[] bytes(XSSFWorkbook book) {
+    var bytes = new ByteArrayOutputStream();
+    try {
+      book.write(bytes);
+    } catch (IOException e) { // into memory
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
   }
 
   private static BigDecimal money(XSSFWorkbook book, String label) {
