@@ -5,28 +5,35 @@ import cornerpost.plan.RunOptions;
 import cornerpost.scope.Problem;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
-import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.DefaultParser;
+import org.apache.commons.cli.HelpFormatter;
+import org.apache.commons.cli.MissingArgumentException;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.apache.commons.cli.ParseException;
+import org.apache.commons.cli.UnrecognizedOptionException;
 
 /**
  * The commands. Results go to standard output, messages to standard error; the exit status says how
  * it went ({@link Outcome}).
  */
 public final class Cli {
+  private static final int WIDTH = 90;
+
   private final PrintStream out;
   private final PrintStream err;
   private final Path home;
@@ -41,13 +48,10 @@ public final class Cli {
   }
 
   Outcome run(String... args) {
-    var commands = new CommandLine(specification());
-    commands.setCaseInsensitiveEnumValuesAllowed(true);
     try {
-      var parsed = commands.parseArgs(args);
-      return dispatch(commands, parsed);
-    } catch (ParameterException e) {
-      return usage(e.getCommandLine(), e.getMessage());
+      return dispatch(args);
+    } catch (UsageException e) {
+      return usage(e.command, e.getMessage());
     } catch (RefusedException e) {
       return refuse(e.problems());
     } catch (OutOfMemoryError e) {
@@ -58,33 +62,142 @@ public final class Cli {
     }
   }
 
-  private Outcome dispatch(CommandLine commands, ParseResult parsed)
-      throws RefusedException, IOException {
-    if (parsed.isUsageHelpRequested()) {
-      out.print(commands.getUsageMessage(CommandLine.Help.Ansi.OFF));
+  /** What a command is called with, and what for. */
+  private enum Command {
+    PLAN("plan", "WORKBOOK", "Plan a workbook and write the four files.") {
+      @Override
+      Options options() {
+        return planning()
+            .addOption(option("out", "FOLDER", "where to write (else beside the workbook)"));
+      }
+    },
+    CHECK("check", "WORKBOOK", "List every problem of a workbook; write nothing.") {
+      @Override
+      Options options() {
+        return planning();
+      }
+    },
+    NEW("new", "FILE", "Make a workbook to fill in, or an example.") {
+      @Override
+      Options options() {
+        return helping()
+            .addOption(option("example", "NAME", "one of " + String.join(", ", Examples.NAMES)))
+            .addOption(option("units", "metric|us", "units of a blank workbook (metric)"));
+      }
+    };
+
+    final String word;
+    final String operand;
+    final String purpose;
+
+    Command(String word, String operand, String purpose) {
+      this.word = word;
+      this.operand = operand;
+      this.purpose = purpose;
+    }
+
+    abstract Options options();
+
+    static Options helping() {
+      return new Options().addOption("h", "help", false, "show this help");
+    }
+
+    static Options planning() {
+      return helping()
+          .addOption(
+              option("prices", "FOLDER", "the price book (else the one sheet Project names)"))
+          .addOption(option("as-of", "DATE", "status date, such as 2027-03-01"))
+          .addOption(
+              option(
+                  "delay",
+                  "EVENT=DAYS",
+                  "an event comes later, such as delivery=12; may be repeated"))
+          .addOption(option("seed", "N", "seed of the trials"))
+          .addOption(option("trials", "N", "number of trials"));
+    }
+
+    private static Option option(String name, String argument, String description) {
+      return Option.builder().longOpt(name).hasArg().argName(argument).desc(description).build();
+    }
+  }
+
+  /** The command line is not one of ours; the help of the command is shown, or of all. */
+  private static final class UsageException extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Optional<Command> command;
+
+    UsageException(Optional<Command> command, String message) {
+      super(message);
+      this.command = command;
+    }
+
+    UsageException(Command command, String message) {
+      this(Optional.of(command), message);
+    }
+  }
+
+  private Outcome dispatch(String... args) throws UsageException, RefusedException, IOException {
+    if (args.length == 0) throw new UsageException(Optional.empty(), "a command is missing");
+    switch (args[0]) {
+      case "-h", "--help" -> {
+        out.print(help(Optional.empty()));
+        return Outcome.DONE;
+      }
+      case "-V", "--version" -> {
+        out.println("cornerpost " + version());
+        return Outcome.DONE;
+      }
+      default -> {}
+    }
+    var command =
+        Arrays.stream(Command.values())
+            .filter(c -> c.word.equals(args[0]))
+            .findFirst()
+            .orElseThrow(
+                () -> new UsageException(Optional.empty(), "no command '" + args[0] + "'"));
+    var rest = Arrays.copyOfRange(args, 1, args.length);
+    if (List.of(rest).contains("-h") || List.of(rest).contains("--help")) {
+      out.print(help(Optional.of(command)));
       return Outcome.DONE;
     }
-    if (parsed.isVersionHelpRequested()) {
-      out.println("cornerpost " + version());
-      return Outcome.DONE;
-    }
-    if (!parsed.hasSubcommand()) return usage(commands, "a command is missing");
-    var sub = parsed.subcommand();
-    var command = sub.commandSpec().commandLine();
-    if (sub.isUsageHelpRequested()) {
-      out.print(command.getUsageMessage(CommandLine.Help.Ansi.OFF));
-      return Outcome.DONE;
-    }
-    return switch (sub.commandSpec().name()) {
-      case "plan" -> plan(command, sub);
-      case "check" -> check(command, sub);
-      case "new" -> create(command, sub);
-      default -> throw new IllegalStateException(sub.commandSpec().name());
+    var parsed = parsed(command, rest);
+    return switch (command) {
+      case PLAN -> plan(command, parsed);
+      case CHECK -> check(command, parsed);
+      case NEW -> create(command, parsed);
     };
   }
 
-  private Outcome plan(CommandLine command, ParseResult parsed)
-      throws RefusedException, IOException {
+  private static CommandLine parsed(Command command, String... args) throws UsageException {
+    try {
+      var parsed = new DefaultParser(false).parse(command.options(), args);
+      for (var option : parsed.getOptions()) {
+        if (!option.getLongOpt().equals("delay")
+            && parsed.getOptionValues(option.getLongOpt()).length > 1) {
+          throw new UsageException(command, "--" + option.getLongOpt() + " is given twice");
+        }
+      }
+      var operands = parsed.getArgList();
+      if (operands.isEmpty()) throw new UsageException(command, command.operand + " is missing");
+      if (operands.size() > 1) {
+        throw new UsageException(
+            command, "one " + command.operand + " at a time; found '" + operands.get(1) + "' too");
+      }
+      return parsed;
+    } catch (UnrecognizedOptionException e) {
+      throw new UsageException(command, "no option '" + e.getOption() + "'");
+    } catch (MissingArgumentException e) {
+      var option = e.getOption();
+      throw new UsageException(
+          command, "--" + option.getLongOpt() + " needs its " + option.getArgName());
+    } catch (ParseException e) {
+      throw new UsageException(command, e.getMessage());
+    }
+  }
+
+  private Outcome plan(Command command, CommandLine parsed)
+      throws UsageException, RefusedException, IOException {
     var request = request(command, parsed);
     var result = new PlanRun(home, err).plan(request);
     for (var p : result.remarks()) err.println("note: " + p.message());
@@ -93,8 +206,8 @@ public final class Cli {
     return Outcome.DONE;
   }
 
-  private Outcome check(CommandLine command, ParseResult parsed)
-      throws RefusedException, IOException {
+  private Outcome check(Command command, CommandLine parsed)
+      throws UsageException, RefusedException, IOException {
     var remarks = new PlanRun(home, err).check(request(command, parsed));
     for (var p : remarks) err.println("note: " + p.message());
     out.println(
@@ -102,23 +215,25 @@ public final class Cli {
     return Outcome.DONE;
   }
 
-  private Outcome create(CommandLine command, ParseResult parsed)
-      throws RefusedException, IOException {
-    var file = path(command, parsed.matchedPositionalValue(0, ""));
-    var example = Optional.ofNullable(parsed.<String>matchedOptionValue("--example", null));
-    var units = Optional.ofNullable(parsed.<String>matchedOptionValue("--units", null));
+  private Outcome create(Command command, CommandLine parsed)
+      throws UsageException, RefusedException, IOException {
+    var file = path(command, parsed.getArgList().get(0));
+    var example = value(parsed, "example");
+    var units = value(parsed, "units");
     if (example.isPresent() && units.isPresent()) {
-      return usage(command, "--example and --units do not go together: an example has its units");
+      throw new UsageException(
+          command, "--example and --units do not go together: an example has its units");
     }
     if (!file.toString().endsWith(".xlsx")) {
-      return usage(command, "the new file's name must end in .xlsx");
+      throw new UsageException(command, "the new file's name must end in .xlsx");
     }
     if (units.isPresent() && UnitSystem.find(units.get()).isEmpty()) {
-      return usage(command, "--units takes metric or us, found '" + units.get() + "'");
+      throw new UsageException(command, "--units takes metric or us, found '" + units.get() + "'");
     }
     var content = Examples.content(example, units.flatMap(UnitSystem::find));
     if (content.isEmpty()) {
-      return usage(command, "no example '" + example.orElse("") + "'; there are " + Examples.NAMES);
+      throw new UsageException(
+          command, "no example '" + example.orElse("") + "'; there are " + Examples.NAMES);
     }
     if (Files.exists(file)) {
       throw new RefusedException(
@@ -131,55 +246,78 @@ public final class Cli {
     return Outcome.DONE;
   }
 
-  private PlanRun.Request request(CommandLine command, ParseResult parsed) {
-    var workbook = path(command, parsed.matchedPositionalValue(0, ""));
+  private static PlanRun.Request request(Command command, CommandLine parsed)
+      throws UsageException {
+    var workbook = path(command, parsed.getArgList().get(0));
     var delays = new ArrayList<RunOptions.DelayOption>();
-    for (var d : parsed.matchedOptionValue("--delay", List.<String>of())) {
+    for (var d : values(parsed, "delay")) {
       int equals = d.lastIndexOf('=');
       try {
         if (equals < 1) throw new NumberFormatException();
         int days = Integer.parseInt(d.substring(equals + 1).strip());
         delays.add(new RunOptions.DelayOption(d.substring(0, equals).strip(), days));
       } catch (NumberFormatException e) {
-        throw new ParameterException(
+        throw new UsageException(
             command, "--delay takes EVENT=DAYS, such as delivery=12; found '" + d + "'");
       }
     }
-    Long seed = parsed.matchedOptionValue("--seed", null);
-    Integer trials = parsed.matchedOptionValue("--trials", null);
+    var prices = value(parsed, "prices");
+    var folder = value(parsed, "out");
+    var day = value(parsed, "as-of");
+    var seed = value(parsed, "seed");
+    var trials = value(parsed, "trials");
     return new PlanRun.Request(
         workbook,
-        Optional.ofNullable(parsed.<String>matchedOptionValue("--prices", null))
-            .map(p -> path(command, p)),
-        Optional.ofNullable(parsed.<String>matchedOptionValue("--out", null))
-            .map(p -> path(command, p)),
-        Optional.ofNullable(parsed.<String>matchedOptionValue("--as-of", null))
-            .map(d -> date(command, d)),
+        prices.isEmpty() ? Optional.empty() : Optional.of(path(command, prices.get())),
+        folder.isEmpty() ? Optional.empty() : Optional.of(path(command, folder.get())),
+        day.isEmpty() ? Optional.empty() : Optional.of(date(command, day.get())),
         delays,
-        seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
-        trials == null ? OptionalInt.empty() : OptionalInt.of(atLeastOne(command, trials)));
+        seed.isEmpty() ? OptionalLong.empty() : OptionalLong.of(seed(command, seed.get())),
+        trials.isEmpty() ? OptionalInt.empty() : OptionalInt.of(trials(command, trials.get())));
   }
 
-  private static Path path(CommandLine command, String text) {
+  private static Optional<String> value(CommandLine parsed, String option) {
+    return parsed.hasOption(option) ? Optional.of(parsed.getOptionValue(option)) : Optional.empty();
+  }
+
+  private static List<String> values(CommandLine parsed, String option) {
+    return parsed.hasOption(option) ? List.of(parsed.getOptionValues(option)) : List.of();
+  }
+
+  private static long seed(Command command, String text) throws UsageException {
+    try {
+      return Long.parseLong(text);
+    } catch (NumberFormatException e) {
+      throw new UsageException(command, "--seed takes a whole number, found '" + text + "'");
+    }
+  }
+
+  private static int trials(Command command, String text) throws UsageException {
+    try {
+      int n = Integer.parseInt(text);
+      if (n >= 1) return n;
+    } catch (NumberFormatException e) {
+      // said below, as for a number that is too small
+    }
+    throw new UsageException(
+        command, "--trials takes a whole number from 1 up, found '" + text + "'");
+  }
+
+  private static Path path(Command command, String text) throws UsageException {
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {
-      throw new ParameterException(command, "'" + text + "' cannot be a path");
+      throw new UsageException(command, "'" + text + "' cannot be a path");
     }
   }
 
-  private static LocalDate date(CommandLine command, String text) {
+  private static LocalDate date(Command command, String text) throws UsageException {
     try {
       return LocalDate.parse(text);
     } catch (DateTimeParseException e) {
-      throw new ParameterException(
+      throw new UsageException(
           command, "--as-of takes a date such as 2027-03-01, found '" + text + "'");
     }
-  }
-
-  private static int atLeastOne(CommandLine command, int n) {
-    if (n < 1) throw new ParameterException(command, "--trials must be 1 or more, found " + n);
-    return n;
   }
 
   private Outcome refuse(List<Problem> problems) {
@@ -195,9 +333,9 @@ public final class Cli {
     return Outcome.INPUT_REFUSED;
   }
 
-  private Outcome usage(CommandLine command, String message) {
+  private Outcome usage(Optional<Command> command, String message) {
     err.println("cornerpost: " + message);
-    err.print(command.getUsageMessage(CommandLine.Help.Ansi.OFF));
+    err.print(help(command));
     return Outcome.WRONG_USAGE;
   }
 
@@ -214,79 +352,34 @@ public final class Cli {
     return v == null ? "(built from source)" : v;
   }
 
-  private static CommandSpec specification() {
-    var top = CommandSpec.create().name("cornerpost").mixinStandardHelpOptions(true);
-    top.usageMessage()
-        .description("Costs and dates of a home made from shipping containers, from a workbook.");
-    top.addSubcommand("plan", planning("plan", "Plan a workbook and write the four files."));
-    top.addSubcommand(
-        "check", planning("check", "List every problem of a workbook; write nothing."));
-    var create = CommandSpec.create().name("new");
-    create.usageMessage().description("Make a workbook to fill in, or an example.");
-    create.addOption(help());
-    create.addPositional(
-        PositionalParamSpec.builder()
-            .paramLabel("FILE")
-            .type(String.class)
-            .index("0")
-            .required(true)
-            .description("the file to make (.xlsx)")
-            .build());
-    create.addOption(text("--example", "NAME", "one of " + String.join(", ", Examples.NAMES)));
-    create.addOption(text("--units", "metric|us", "units of a blank workbook (metric)"));
-    top.addSubcommand("new", create);
-    return top;
-  }
-
-  private static CommandSpec planning(String name, String description) {
-    var spec = CommandSpec.create().name(name);
-    spec.usageMessage().description(description);
-    spec.addOption(help());
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .paramLabel("WORKBOOK")
-            .type(String.class)
-            .index("0")
-            .required(true)
-            .description("the filled-in workbook (.xlsx)")
-            .build());
-    spec.addOption(text("--prices", "FOLDER", "the price book (else the one sheet Project names)"));
-    if (name.equals("plan")) {
-      spec.addOption(text("--out", "FOLDER", "where to write (else beside the workbook)"));
+  /** How to call a command; of none, which there are. */
+  private static String help(Optional<Command> command) {
+    var text = new StringWriter();
+    var lines = new PrintWriter(text);
+    if (command.isPresent()) {
+      var c = command.get();
+      var formatter = new HelpFormatter();
+      formatter.setSyntaxPrefix("Usage: ");
+      formatter.setOptionComparator(null); // in the order they are listed here
+      formatter.printHelp(
+          lines,
+          WIDTH,
+          "cornerpost " + c.word + " " + c.operand + " [options]",
+          c.purpose,
+          c.options(),
+          2,
+          3,
+          "",
+          false);
+    } else {
+      lines.println("Usage: cornerpost COMMAND ...");
+      lines.println("Costs and dates of a home made from shipping containers, from a workbook.");
+      for (var c : Command.values()) {
+        lines.println("  " + c.word + " ".repeat(8 - c.word.length()) + c.purpose);
+      }
+      lines.println("  --help, -h with or without a command; --version, -V");
     }
-    spec.addOption(text("--as-of", "DATE", "status date, such as 2027-03-01"));
-    spec.addOption(
-        OptionSpec.builder("--delay")
-            .paramLabel("EVENT=DAYS")
-            .type(List.class)
-            .auxiliaryTypes(String.class)
-            .arity("1")
-            .description("an event comes later, such as delivery=12; may be repeated")
-            .build());
-    spec.addOption(
-        OptionSpec.builder("--seed")
-            .paramLabel("N")
-            .type(Long.class)
-            .description("seed of the trials")
-            .build());
-    spec.addOption(
-        OptionSpec.builder("--trials")
-            .paramLabel("N")
-            .type(Integer.class)
-            .description("number of trials")
-            .build());
-    return spec;
-  }
-
-  private static OptionSpec help() {
-    return OptionSpec.builder("-h", "--help").usageHelp(true).description("show this help").build();
-  }
-
-  private static OptionSpec text(String name, String label, String description) {
-    return OptionSpec.builder(name)
-        .paramLabel(label)
-        .type(String.class)
-        .description(description)
-        .build();
+    lines.flush();
+    return text.toString().replace(System.lineSeparator(), "\n");
   }
 }

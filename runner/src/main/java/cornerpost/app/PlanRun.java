@@ -102,8 +102,9 @@ final class PlanRun {
     var name = request.workbook.getFileName().toString();
     var content = InputFile.read(request.workbook);
     var problems = new ArrayList<Problem>();
-    var facts = Facts.supplied();
-    var read = WorkbookReader.read(content, name, facts);
+    var supplied = CompletableFuture.supplyAsync(Facts::supplied);
+    var read = WorkbookReader.read(content, name, supplied::join);
+    var facts = supplied.join();
     problems.addAll(read.problems());
     var scope = read.scope();
     var book = Optional.<PriceBookFolder.Contents>empty();
@@ -113,6 +114,11 @@ final class PlanRun {
       problems.addAll(e.problems());
     }
     var prices = Optional.<PriceBook>empty();
+    var found = book;
+    var mark =
+        scope.isEmpty()
+            ? CompletableFuture.completedFuture("")
+            : CompletableFuture.supplyAsync(() -> Fingerprint.of(scope.get(), found, request));
     if (book.isPresent()) {
       var result = PriceBookReader.read(book.get().name(), book.get().files());
       problems.addAll(result.problems());
@@ -120,12 +126,7 @@ final class PlanRun {
     }
     if (scope.isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
     var options =
-        new RunOptions(
-            request.asOf,
-            request.delays,
-            request.seed,
-            request.trials,
-            Fingerprint.of(scope.get(), book, request));
+        new RunOptions(request.asOf, request.delays, request.seed, request.trials, mark.join());
     progress.println("cornerpost: planning");
     var page =
         writes

@@ -2,6 +2,7 @@ package cornerpost.fact;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -47,6 +48,14 @@ public final class Facts {
   private static final Set<String> CERTAINTIES =
       Set.of("confirmed", "computed", "from memory", "common practice");
 
+  private static final ObjectReader READER =
+      new CsvMapper()
+          .enable(CsvParser.Feature.TRIM_SPACES)
+          .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
+          .enable(CsvParser.Feature.ALLOW_COMMENTS)
+          .readerForMapOf(String.class)
+          .with(CsvSchema.emptySchema().withHeader());
+
   private final Map<String, Fact> byId;
 
   private Facts(Map<String, Fact> byId) {
@@ -79,14 +88,7 @@ public final class Facts {
   }
 
   private static void read(String file, InputStream in, Map<String, Fact> all) throws IOException {
-    var reader =
-        new CsvMapper()
-            .enable(CsvParser.Feature.TRIM_SPACES)
-            .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
-            .enable(CsvParser.Feature.ALLOW_COMMENTS)
-            .readerForMapOf(String.class)
-            .with(CsvSchema.emptySchema().withHeader());
-    try (MappingIterator<Map<String, String>> rows = reader.readValues(in)) {
+    try (MappingIterator<Map<String, String>> rows = READER.readValues(in)) {
       while (rows.hasNext()) {
         var row = rows.next();
         int line = rows.getCurrentLocation().getLineNr() - 1;

@@ -74,6 +74,12 @@ public record Question(
     requireNonNull(label, "label");
   }
 
+  /** Sheet and label tell questions apart; answers are found by them many times in a run. */
+  @Override
+  public int hashCode() {
+    return 31 * sheet.ordinal() + label.hashCode();
+  }
+
   private static Question of(OwnerSheet sheet, String label, Kind kind, Unit metric, Unit us) {
     return new Question(
         sheet,

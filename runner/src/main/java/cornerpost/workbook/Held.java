@@ -121,14 +121,14 @@ record Held(
     if (!Double.isFinite(amount)) return of(Kind.ERROR, value);
     int number = book.styles().formatOf(cell.style());
     if (number < 0) return of(Kind.UNREADABLE, "no style " + cell.style());
-    var format = book.styles().formatCode(number).orElse(null);
+    var shown = book.styles().shownBy(number);
     return new Held(
         Kind.NUMBER,
         "",
         plain(amount),
         false,
-        format != null && format.replaceAll("\"[^\"]*\"|\\\\.", "").contains("%"),
-        format != null && DateUtil.isADateFormat(number, format),
+        shown.asPercent(),
+        shown.asDate(),
         dateOf(amount, book.from1904()));
   }
 

@@ -17,7 +17,28 @@ final class Plain {
 
   /** Without outer spaces; inner runs of any space, the no-break one too, become one space. */
   static String tidy(String text) {
-    return text.replaceAll("[\\s\\u00A0\\u2007\\u202F]+", " ").strip();
+    var tidy = new StringBuilder(text.length());
+    boolean space = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (isSpace(c)) {
+        space = tidy.length() > 0;
+      } else {
+        if (space) tidy.append(' ');
+        space = false;
+        tidy.append(c);
+      }
+    }
+    return tidy.toString();
+  }
+
+  private static boolean isSpace(char c) {
+    return c == ' '
+        || c >= '\t' && c <= '\r'
+        || c == '\u00A0'
+        || c == '\u2007'
+        || c == '\u202F'
+        || Character.isWhitespace(c);
   }
 
   /** What two spellings of one name have in common. */

@@ -8,6 +8,7 @@ import cornerpost.workbook.parts.StoredSheet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Writes a plan into the owner's workbook. Their sheets stay as they are; the result sheets are
@@ -15,6 +16,26 @@ import java.util.List;
  * formulas with their values beside them.
  */
 public final class ResultWorkbook {
+  /** Each fills a sheet of its own, the long ones first. */
+  private static final List<Consumer<ResultRun>> WRITERS =
+      List.of(
+          SheetCostPlan::write,
+          SheetQuantities::write,
+          SheetSchedule::write,
+          SheetFactsUsed::write,
+          SheetBuyingList::write,
+          SheetPricesUsed::write,
+          SheetBarChart::write,
+          SheetInspections::write,
+          SheetCrewLoad::write,
+          SheetCashFlow::write,
+          SheetDraws::write,
+          SheetCostToComplete::write,
+          SheetDelayEffects::write,
+          SheetRisk::write,
+          SheetChecks::write,
+          SheetSummary::write);
+
   private ResultWorkbook() {}
 
   /**
@@ -40,7 +61,9 @@ public final class ResultWorkbook {
     prepareSheets(run, edit);
     fill(run);
     for (var s : ResultSheet.values()) SheetPrint.setUp(run, s);
-    for (var page : run.pages.values()) page.finish();
+    // In one order, so that the same plan gives the same bytes whoever filled which sheet.
+    for (var page : run.pages.values()) page.number(run.styles);
+    run.pages.values().parallelStream().forEach(SheetPage::finish);
     if (fresh) edit.show(ResultSheet.SUMMARY.title());
     return edit.packed();
   }
@@ -52,7 +75,7 @@ public final class ResultWorkbook {
       if (there.isPresent() && !isOurs(there.get())) setAside(edit, s.title());
       var sheet = edit.sheet(s.title(), behind);
       behind = sheet.title();
-      run.pages.put(s, new SheetPage(sheet, run.styles, edit.book().from1904()));
+      run.pages.put(s, new SheetPage(sheet, run.styles.plain(), edit.book().from1904()));
     }
   }
 
@@ -76,22 +99,7 @@ public final class ResultWorkbook {
       var page = run.page(s);
       page.text(1, 0, s.topLine(), page.plain().slanted().inInk(SheetStyle.QUIET));
     }
-    SheetQuantities.write(run);
-    SheetCostPlan.write(run);
-    SheetPricesUsed.write(run);
-    SheetFactsUsed.write(run);
-    SheetBuyingList.write(run);
-    SheetSchedule.write(run);
-    SheetBarChart.write(run);
-    SheetInspections.write(run);
-    SheetCrewLoad.write(run);
-    SheetCashFlow.write(run);
-    SheetDraws.write(run);
-    SheetCostToComplete.write(run);
-    SheetDelayEffects.write(run);
-    SheetRisk.write(run);
-    SheetChecks.write(run);
-    SheetSummary.write(run);
+    WRITERS.parallelStream().forEach(w -> w.accept(run));
   }
 
   /** The sheets a run writes, in their order; everything else in a workbook is the owner's. */

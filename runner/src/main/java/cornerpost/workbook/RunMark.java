@@ -6,6 +6,7 @@ import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.Scope;
 import cornerpost.workbook.parts.StoredCell;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,16 +52,14 @@ final class RunMark {
     for (var answers : answers(scope)) {
       // A map of answers has no order of its own; cells in reading order give the same bytes.
       answers.all().entrySet().stream()
-          .sorted(java.util.Comparator.comparing(e -> order(e.getValue())))
+          .sorted(Comparator.comparingLong(e -> order(e.getValue())))
           .forEach(e -> all.putIfAbsent(e.getValue().cell(), e.getKey().label()));
     }
     return all;
   }
 
-  private static String order(Answer answer) {
-    return CellPlace.find(answer.cell())
-        .map(p -> String.format(java.util.Locale.ROOT, "%07d %05d", p.row(), p.column()))
-        .orElse("");
+  private static long order(Answer answer) {
+    return CellPlace.find(answer.cell()).map(p -> (long) p.row() << 32 | p.column()).orElse(-1L);
   }
 
   private static List<Answers> answers(Scope scope) {

@@ -32,20 +32,19 @@ final class SheetPage {
 
   private final BookEdit.SheetEdit sheet;
   private final LocalDate dayZero;
-  private final SheetStyles styles;
   private final SheetStyle plain;
   private final SheetRows rows = new SheetRows();
+  private final List<Integer> numbers = new ArrayList<>();
   private final Map<Integer, List<Wrapped>> wrappedTexts = new TreeMap<>();
   private final Map<Integer, Integer> mergedColumns = new HashMap<>();
   private final Set<Integer> fixedHeights = new HashSet<>();
 
   private record Wrapped(int column, String text) {}
 
-  SheetPage(BookEdit.SheetEdit sheet, SheetStyles styles, boolean from1904) {
+  SheetPage(BookEdit.SheetEdit sheet, SheetStyle plain, boolean from1904) {
     this.sheet = sheet;
     this.dayZero = from1904 ? DAY_ZERO_1904 : DAY_ZERO;
-    this.styles = styles;
-    this.plain = styles.plain();
+    this.plain = plain;
   }
 
   /** The sheet round the rows. */
@@ -92,7 +91,7 @@ final class SheetPage {
   // ---- cells --------------------------------------------------------------------------------
 
   void cell(int row, int column, SheetStyle look) {
-    rows.look(row, column, look, styles.get(look));
+    rows.look(row, column, look);
   }
 
   /** Text stays text, whatever it begins with; it is kept in the cell itself. */
@@ -235,11 +234,16 @@ final class SheetPage {
     return rows.last();
   }
 
-  /** Hands the rows over, for they are complete. */
+  /** Gives its looks their numbers in the workbook. */
+  void number(SheetStyles styles) {
+    for (var look : rows.looks()) numbers.add(styles.get(look));
+  }
+
+  /** Hands the rows over, for they are complete and their looks numbered. */
   void finish() {
     fitHeights();
     if (rows.anyFolded()) frame().folds();
-    sheet.rows(rows.xml());
+    sheet.rows(rows.xml(numbers));
   }
 
   static String letter(int column) {

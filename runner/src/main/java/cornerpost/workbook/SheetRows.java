@@ -2,7 +2,10 @@ package cornerpost.workbook;
 
 import cornerpost.workbook.parts.Markup;
 import cornerpost.workbook.parts.Place;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -12,6 +15,7 @@ import java.util.TreeMap;
  */
 final class SheetRows {
   private final TreeMap<Integer, Row> rows = new TreeMap<>();
+  private final Map<SheetStyle, Integer> looks = new LinkedHashMap<>();
 
   private static final class Row {
     final TreeMap<Integer, Cell> cells = new TreeMap<>();
@@ -20,8 +24,7 @@ final class SheetRows {
   }
 
   private static final class Cell {
-    SheetStyle look;
-    int style;
+    int look = -1;
     String type = "";
     String content = "";
   }
@@ -35,14 +38,23 @@ final class SheetRows {
     return rows.computeIfAbsent(row, r -> new Row());
   }
 
-  void look(int row, int column, SheetStyle look, int style) {
-    var cell = cell(row, column);
-    cell.look = look;
-    cell.style = style;
+  void look(int row, int column, SheetStyle look) {
+    var known = looks.putIfAbsent(look, looks.size());
+    cell(row, column).look = known == null ? looks.size() - 1 : known;
   }
 
   SheetStyle lookOf(int row, int column) {
-    return cell(row, column).look;
+    int look = cell(row, column).look;
+    return looks.entrySet().stream()
+        .filter(e -> e.getValue() == look)
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("a link on a cell without a look"));
+  }
+
+  /** The looks of its cells, in the order in which they were first used. */
+  Set<SheetStyle> looks() {
+    return looks.keySet();
   }
 
   void text(int row, int column, String text) {
@@ -85,14 +97,18 @@ final class SheetRows {
     return rows.isEmpty() ? 0 : rows.lastKey();
   }
 
-  /** Markup of {@code row} elements. */
-  CharSequence xml() {
+  /**
+   * Markup of {@code row} elements.
+   *
+   * @param styles the workbook's number of each look, in the order of {@link #looks}
+   */
+  CharSequence xml(List<Integer> styles) {
     var xml = new StringBuilder(1 << 16);
-    for (var r : rows.entrySet()) row(r.getKey(), r.getValue(), xml);
+    for (var r : rows.entrySet()) row(r.getKey(), r.getValue(), styles, xml);
     return xml;
   }
 
-  private static void row(int number, Row row, StringBuilder xml) {
+  private static void row(int number, Row row, List<Integer> styles, StringBuilder xml) {
     xml.append("<row r=\"").append(number).append('"');
     if (row.height > 0) xml.append(" ht=\"").append(row.height).append("\" customHeight=\"1\"");
     if (row.folded) xml.append(" outlineLevel=\"1\"");
@@ -100,7 +116,7 @@ final class SheetRows {
     for (Map.Entry<Integer, Cell> c : row.cells.entrySet()) {
       var cell = c.getValue();
       xml.append("<c r=\"").append(Place.letters(c.getKey())).append(number);
-      xml.append("\" s=\"").append(cell.style).append('"');
+      xml.append("\" s=\"").append(cell.look < 0 ? 0 : styles.get(cell.look)).append('"');
       if (!cell.type.isEmpty()) xml.append(" t=\"").append(cell.type).append('"');
       if (cell.content.isEmpty()) xml.append("/>");
       else xml.append('>').append(cell.content).append("</c>");

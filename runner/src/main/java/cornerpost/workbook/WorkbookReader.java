@@ -3,6 +3,7 @@ package cornerpost.workbook;
 import cornerpost.fact.Facts;
 import cornerpost.scope.Scope;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Reads the owner's workbook into the choices of a plan, reporting every problem at once.
@@ -16,7 +17,12 @@ public final class WorkbookReader {
 
   /** Reads with the facts that come with the program. */
   public static Reading read(byte[] content, String fileName) {
-    return read(content, fileName, Facts.supplied());
+    return read(content, fileName, Facts::supplied);
+  }
+
+  /** Reads with facts that are there already. */
+  public static Reading read(byte[] content, String fileName, Facts facts) {
+    return read(content, fileName, () -> facts);
   }
 
   /**
@@ -25,13 +31,14 @@ public final class WorkbookReader {
    *
    * @param content the bytes of the file
    * @param fileName how to call the file in problems that concern it as a whole
-   * @param facts the sizes of boxes, against which rooms and openings are checked
+   * @param facts the sizes of boxes, against which rooms and openings are checked; asked for once
+   *     the file is open
    */
-  public static Reading read(byte[] content, String fileName, Facts facts) {
+  public static Reading read(byte[] content, String fileName, Supplier<Facts> facts) {
     var faults = new FaultLog();
     var opened = WorkbookFile.open(content, fileName, faults);
     if (opened.isEmpty()) return new Reading(opened, Optional.empty(), faults.all());
-    var scope = new ScopeReader(opened.get(), fileName, facts, faults).read();
+    var scope = new ScopeReader(opened.get(), fileName, facts.get(), faults).read();
     return new Reading(
         opened, faults.hasFaults() ? Optional.<Scope>empty() : Optional.of(scope), faults.all());
   }

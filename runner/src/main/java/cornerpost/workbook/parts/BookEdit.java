@@ -43,7 +43,7 @@ public final class BookEdit {
   /** New names of one sheet: the sheet's title, the name, what it stands for. */
   private record SheetName(String sheet, String name, String range, boolean hidden) {}
 
-  private final List<SheetName> names = new ArrayList<>();
+  private record Chart(String name, List<Integer> cells, String content) {}
 
   /** The book itself stays as it is. */
   public BookEdit(StoredBook book) {
@@ -91,13 +91,14 @@ public final class BookEdit {
     return entry(title).isPresent();
   }
 
-  /** One sheet under change. */
+  /** One sheet under change. Different sheets can be filled by different threads. */
   public final class SheetEdit {
     private final String title;
     private final String part;
     private final SheetFrame frame;
     private final Links sheetLinks;
-    private Drawing drawing;
+    private final List<Chart> charts = new ArrayList<>();
+    private final List<SheetName> names = new ArrayList<>();
     private CharSequence rows = "";
 
     private SheetEdit(String title, String part, SheetFrame frame) {
@@ -126,8 +127,7 @@ public final class BookEdit {
      * @param cells first column and row, and those behind the last, counted from nothing
      */
     public void chart(String name, List<Integer> cells, String content) {
-      if (drawing == null) drawing = Drawing.on(frame, sheetLinks, parts, types);
-      drawing.chart(name, cells, content, parts, types);
+      charts.add(new Chart(name, cells, content));
     }
 
     /**
@@ -140,7 +140,11 @@ public final class BookEdit {
     }
 
     private void save() {
-      if (drawing != null) drawing.save(parts);
+      if (!charts.isEmpty()) {
+        var drawing = Drawing.on(frame, sheetLinks, parts, types);
+        for (var c : charts) drawing.chart(c.name, c.cells, c.content, parts, types);
+        drawing.save(parts);
+      }
       parts.put(part, frame.part(rows));
       sheetLinks.save(parts);
     }
@@ -243,6 +247,7 @@ public final class BookEdit {
   private void saveNames() {
     var now = entries().stream().map(e -> e.get("name")).toList();
     var replaced = edits.stream().map(SheetEdit::title).toList();
+    var names = edits.stream().flatMap(e -> e.names.stream()).toList();
     var all = root.child("definedNames");
     if (all.isEmpty() && names.isEmpty()) return;
     var list =

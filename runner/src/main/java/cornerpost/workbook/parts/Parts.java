@@ -11,11 +11,15 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveInputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 
 /**
  * The parts of a package by name, without the leading slash. Reading counts what is unpacked, so
@@ -176,20 +180,44 @@ public final class Parts {
         new TreeMap<String, byte[]>(
             Comparator.comparingInt(Parts::rank).thenComparing(Comparator.naturalOrder()));
     sorted.putAll(parts);
+    var deflated =
+        sorted.entrySet().parallelStream()
+            .collect(Collectors.toMap(Map.Entry::getKey, e -> deflated(e.getValue())));
     var bytes = new ByteArrayOutputStream(1 << 19);
-    try (var out = new ZipOutputStream(bytes)) {
-      out.setLevel(LEVEL);
+    try (var out = new ZipArchiveOutputStream(bytes)) {
       for (var e : sorted.entrySet()) {
-        var entry = new ZipEntry(e.getKey());
+        var entry = new ZipArchiveEntry(e.getKey());
         entry.setTimeLocal(NO_TIME);
-        out.putNextEntry(entry);
-        out.write(e.getValue());
-        out.closeEntry();
+        entry.setMethod(ZipEntry.DEFLATED);
+        entry.setSize(e.getValue().length);
+        entry.setCompressedSize(deflated.get(e.getKey()).length);
+        entry.setCrc(crc(e.getValue()));
+        out.addRawArchiveEntry(entry, new ByteArrayInputStream(deflated.get(e.getKey())));
       }
     } catch (IOException e) { // into memory
       throw new UncheckedIOException(e);
     }
     return bytes.toByteArray();
+  }
+
+  private static byte[] deflated(byte[] content) {
+    var deflater = new Deflater(LEVEL, true);
+    try {
+      deflater.setInput(content);
+      deflater.finish();
+      var bytes = new ByteArrayOutputStream(content.length / 4 + 64);
+      byte[] buffer = new byte[16 * KB];
+      while (!deflater.finished()) bytes.write(buffer, 0, deflater.deflate(buffer));
+      return bytes.toByteArray();
+    } finally {
+      deflater.end();
+    }
+  }
+
+  private static long crc(byte[] content) {
+    var crc = new CRC32();
+    crc.update(content);
+    return crc.getValue();
   }
 
   /** Readers look for these two first. */

@@ -4,7 +4,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
+import org.apache.poi.ss.usermodel.DateUtil;
 
 /** The looks of a workbook's cells (styles part, ISO/IEC 29500 part 1, 18.8). */
 public final class Styles {
@@ -28,8 +30,12 @@ public final class Styles {
 
   private static final List<String> COUNTED = ORDER.subList(0, ORDER.indexOf("dxfs"));
 
+  /** Parts of a format code that stand for themselves. */
+  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|\\\\.");
+
   private final Element root;
   private final Map<Integer, String> formats = new HashMap<>();
+  private final Map<Integer, Shown> shown = new HashMap<>();
   private final List<Element> looks;
 
   private Styles(Element root) {
@@ -76,6 +82,20 @@ public final class Styles {
   /** The number of a look's number format; less than nothing where there is no such look. */
   public int formatOf(int look) {
     return look < 0 || look >= looks.size() ? -1 : looks.get(look).number("numFmtId", 0);
+  }
+
+  /** What a number format makes of a number. */
+  public record Shown(boolean asDate, boolean asPercent) {}
+
+  /** How a number format shows a number. */
+  public Shown shownBy(int format) {
+    return shown.computeIfAbsent(
+        format,
+        f -> {
+          var code = formatCode(f).orElse("");
+          return new Shown(
+              DateUtil.isADateFormat(f, code), QUOTED.matcher(code).replaceAll("").contains("%"));
+        });
   }
 
   /** The code of a number format, built in or the workbook's own. */
