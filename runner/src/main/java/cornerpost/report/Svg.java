@@ -103,20 +103,19 @@ final class Svg {
 
   /** For text and attribute values. */
   static String escaped(String text) {
-    var safe = new StringBuilder();
-    allowed(text)
-        .codePoints()
-        .forEach(
-            c -> {
-              switch (c) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(c);
-              }
-            });
+    var allowed = allowed(text);
+    var safe = new StringBuilder(allowed.length() + 16);
+    for (int i = 0; i < allowed.length(); i++) {
+      char c = allowed.charAt(i);
+      switch (c) {
+        case '&' -> safe.append("&amp;");
+        case '<' -> safe.append("&lt;");
+        case '>' -> safe.append("&gt;");
+        case '"' -> safe.append("&quot;");
+        case '\'' -> safe.append("&#39;");
+        default -> safe.append(c);
+      }
+    }
     return safe.toString();
   }
 
@@ -124,16 +123,28 @@ final class Svg {
    * Without the characters that XML 1.0, section 2.2, does not allow: control characters mostly.
    */
   static String allowed(String text) {
-    return text.codePoints()
-        .filter(
-            c ->
-                c == '\t'
-                    || c == '\n'
-                    || c == '\r'
-                    || c >= 0x20 && c <= 0xD7FF
-                    || c >= 0xE000 && c <= 0xFFFD
-                    || c >= 0x10000)
-        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-        .toString();
+    StringBuilder safe = null; // most texts, a whole page among them, need no change
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean pair =
+          Character.isHighSurrogate(c)
+              && i + 1 < text.length()
+              && Character.isLowSurrogate(text.charAt(i + 1));
+      if (pair || isAllowed(c)) {
+        if (safe != null) safe.append(text, i, pair ? i + 2 : i + 1);
+        if (pair) i++;
+      } else if (safe == null) {
+        safe = new StringBuilder(text.length()).append(text, 0, i);
+      }
+    }
+    return safe == null ? text : safe.toString();
+  }
+
+  private static boolean isAllowed(char c) {
+    return c >= 0x20 && c <= 0xD7FF || c == '\n' || c == '\t' || c == '\r' || isHigh(c);
+  }
+
+  private static boolean isHigh(char c) {
+    return c >= 0xE000 && c <= 0xFFFD;
   }
 }

@@ -76,6 +76,12 @@ public record Question(
 
   /** Sheet and label tell questions apart; answers are found by them many times in a run. */
   @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Question q && sheet == q.sheet && label.equals(q.label);
+  }
+
+  @Override
   public int hashCode() {
     return 31 * sheet.ordinal() + label.hashCode();
   }

@@ -8,6 +8,7 @@ import cornerpost.scope.Stage;
 import cornerpost.trace.Figure;
 import cornerpost.trace.Leaf;
 import cornerpost.trace.Places;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,6 +31,9 @@ final class Addresses implements Places {
   private final Map<String, Integer> quantityRow = new HashMap<>();
   private final Map<String, Unit> quantityUnit = new HashMap<>();
   private final Map<String, Integer> costRow = new HashMap<>();
+  private final Map<String, List<CostLine>> ofQuantity = new HashMap<>();
+  private final Map<String, List<CostLine>> ofTask = new HashMap<>();
+  private final Map<String, List<CostLine>> ofItem = new HashMap<>();
   private final Map<String, Unit> costUnit = new HashMap<>();
   private final Map<String, Integer> taskRow = new HashMap<>();
   private final Map<Leaf, Integer> priceRow = new LinkedHashMap<>();
@@ -50,6 +54,9 @@ final class Addresses implements Places {
     for (var line : costLines) {
       costRow.put(line.id(), row++);
       costUnit.put(line.id(), line.unit());
+      line.quantityId().ifPresent(id -> add(ofQuantity, id, line));
+      line.task().ifPresent(id -> add(ofTask, id, line));
+      line.item().ifPresent(code -> add(ofItem, code, line));
     }
     row = FIRST_ROW;
     for (var task : plan.programme().tasks()) taskRow.put(task.id(), row++);
@@ -94,6 +101,10 @@ final class Addresses implements Places {
     return box.fact(plan.facts(), "inside-length").times(box.fact(plan.facts(), "inside-width"));
   }
 
+  private static void add(Map<String, List<CostLine>> lists, String key, CostLine line) {
+    lists.computeIfAbsent(key, k -> new ArrayList<>()).add(line);
+  }
+
   private void note(Figure figure) {
     for (var leaf : figure.leaves()) {
       switch (leaf.kind()) {
@@ -105,6 +116,19 @@ final class Addresses implements Places {
   }
 
   // ---- rows ---------------------------------------------------------------------------------
+
+  /** The lines of a quantity, in the order of the Cost plan; the same for a task and an item. */
+  List<CostLine> linesOfQuantity(String id) {
+    return ofQuantity.getOrDefault(id, List.of());
+  }
+
+  List<CostLine> linesOfTask(String id) {
+    return ofTask.getOrDefault(id, List.of());
+  }
+
+  List<CostLine> linesOfItem(String code) {
+    return ofItem.getOrDefault(code, List.of());
+  }
 
   /** The lines of the Cost plan in the order in which they stand there. */
   List<CostLine> costLines() {

@@ -113,9 +113,7 @@ final class SheetBuyingList {
   }
 
   private static List<CostLine> of(ResultRun run, OrderRow o) {
-    return run.addresses.costLines().stream()
-        .filter(l -> l.item().filter(o.item()::equals).isPresent())
-        .toList();
+    return run.addresses.linesOfItem(o.item());
   }
 
   private static String sumOf(ResultRun run, CostPlanColumn column, int row) {

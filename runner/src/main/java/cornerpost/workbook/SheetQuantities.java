@@ -67,8 +67,7 @@ final class SheetQuantities {
   }
 
   private static java.util.Optional<Integer> costLineOf(ResultRun run, Line line) {
-    return run.addresses.costLines().stream()
-        .filter(l -> l.quantityId().filter(line.id()::equals).isPresent())
+    return run.addresses.linesOfQuantity(line.id()).stream()
         .findFirst()
         .flatMap(l -> run.addresses.costRow(l.id()));
   }

@@ -92,8 +92,8 @@ final class SheetSchedule {
 
   private static void hours(ResultRun run, SheetPage page, int row, DatedTask t) {
     double sum = 0;
-    for (var l : run.addresses.costLines()) {
-      if (labourOf(l, t)) sum += l.quantity().asDouble(Unit.HOUR);
+    for (var l : run.addresses.linesOfTask(t.id())) {
+      if (l.unit().equals(Unit.HOUR)) sum += l.quantity().asDouble(Unit.HOUR);
     }
     var look = page.number("#,##0.0");
     if (Math.abs(sum - t.task().hours()) <= 1e-6 * Math.max(1, sum)) {
@@ -116,14 +116,9 @@ final class SheetSchedule {
     }
   }
 
-  private static boolean labourOf(CostLine l, DatedTask t) {
-    return l.unit().equals(Unit.HOUR) && l.task().filter(t.id()::equals).isPresent();
-  }
-
   private static void cost(ResultRun run, SheetPage page, int row, DatedTask t) {
     var sum =
-        run.addresses.costLines().stream()
-            .filter(l -> l.task().filter(t.id()::equals).isPresent())
+        run.addresses.linesOfTask(t.id()).stream()
             .map(CostLine::money)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     page.formula(
