@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.Optional;
 
 /**
  * A short mark of the input: the entries of the workbook (not its bytes, so that a result workbook
@@ -16,17 +15,25 @@ final class Fingerprint {
 
   private Fingerprint() {}
 
-  static String of(Scope scope, Optional<PriceBookFolder.Contents> book, PlanRun.Request request) {
+  /** The mark of a price book's files. */
+  static String of(PriceBookFolder.Contents book) {
+    var digest = sha256();
+    book.files()
+        .forEach(
+            (path, content) -> {
+              add(digest, path);
+              digest.update(content);
+            });
+    return HexFormat.of().formatHex(digest.digest());
+  }
+
+  /**
+   * @param bookMark the mark of the price book; empty where there is none
+   */
+  static String of(Scope scope, String bookMark, PlanRun.Request request) {
     var digest = sha256();
     for (var e : scope.entered()) add(digest, e.cell() + "=" + e.value());
-    book.ifPresent(
-        b ->
-            b.files()
-                .forEach(
-                    (path, content) -> {
-                      add(digest, path);
-                      digest.update(content);
-                    }));
+    add(digest, bookMark);
     add(
         digest,
         request.asOf() + " " + request.delays() + " " + request.seed() + " " + request.trials());

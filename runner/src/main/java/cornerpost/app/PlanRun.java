@@ -102,31 +102,35 @@ final class PlanRun {
     var name = request.workbook.getFileName().toString();
     var content = InputFile.read(request.workbook);
     var problems = new ArrayList<Problem>();
+    // The facts are read while the workbook is opened, the price book while the choices are read.
     var supplied = CompletableFuture.supplyAsync(Facts::supplied);
-    var read = WorkbookReader.read(content, name, supplied::join);
+    var opened = WorkbookReader.open(content, name);
+    var early = opened.peek(ProjectQuestions.PRICE_BOOK).filter(n -> !n.isBlank());
+    var fetched = CompletableFuture.supplyAsync(() -> Fetched.of(this, request, early));
     var facts = supplied.join();
+    var read = opened.read(facts);
     problems.addAll(read.problems());
     var scope = read.scope();
-    var book = Optional.<PriceBookFolder.Contents>empty();
-    try {
-      book = book(request, scope);
-    } catch (RefusedException e) {
-      problems.addAll(e.problems());
-    }
+    var bookMark = "";
     var prices = Optional.<PriceBook>empty();
-    var found = book;
-    var mark =
-        scope.isEmpty()
-            ? CompletableFuture.completedFuture("")
-            : CompletableFuture.supplyAsync(() -> Fingerprint.of(scope.get(), found, request));
-    if (book.isPresent()) {
-      var result = PriceBookReader.read(book.get().name(), book.get().files());
-      problems.addAll(result.problems());
-      prices = result.book();
+    if (needsBook(request, scope, problems)) {
+      var named = bookName(scope);
+      var found =
+          named.equals(early) || scope.isEmpty()
+              ? fetched.join()
+              : Fetched.of(this, request, named);
+      problems.addAll(found.problems);
+      bookMark = found.mark;
+      prices = found.book;
     }
     if (scope.isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
     var options =
-        new RunOptions(request.asOf, request.delays, request.seed, request.trials, mark.join());
+        new RunOptions(
+            request.asOf,
+            request.delays,
+            request.seed,
+            request.trials,
+            Fingerprint.of(scope.get(), bookMark, request));
     progress.println("cornerpost: planning");
     var page =
         writes
@@ -138,21 +142,37 @@ final class PlanRun {
     return new Planned(read.book(), page, result.plan().get().withProblems(problems));
   }
 
-  private Optional<PriceBookFolder.Contents> book(Request request, Optional<Scope> scope)
-      throws RefusedException {
-    var named =
-        scope
-            .flatMap(s -> s.project().findText(ProjectQuestions.PRICE_BOOK))
-            .filter(n -> !n.isBlank());
-    boolean needed = scope.isEmpty() || scope.get().generatesTasks();
-    if (named.isEmpty() && request.prices.isEmpty()) {
-      if (scope.isPresent() && needed) {
-        throw new RefusedException(
-            "Project", "no price book is named", "name one at 'Price book', or with --prices");
+  /** A price book as it was found and read. */
+  private record Fetched(String mark, Optional<PriceBook> book, List<Problem> problems) {
+
+    static Fetched of(PlanRun run, Request request, Optional<String> named) {
+      try {
+        var contents = PriceBookFolder.find(request.prices, named, request.workbook, run.home);
+        if (contents.isEmpty()) return new Fetched("", Optional.empty(), List.of());
+        var read = PriceBookReader.read(contents.get().name(), contents.get().files());
+        return new Fetched(Fingerprint.of(contents.get()), read.book(), read.problems());
+      } catch (RefusedException e) {
+        return new Fetched("", Optional.empty(), e.problems());
       }
-      return Optional.empty();
     }
-    return PriceBookFolder.find(request.prices, named, request.workbook, home);
+  }
+
+  private static Optional<String> bookName(Optional<Scope> scope) {
+    return scope
+        .flatMap(s -> s.project().findText(ProjectQuestions.PRICE_BOOK))
+        .filter(n -> !n.isBlank());
+  }
+
+  /** Whether a price book was asked for; that none is where one is needed is a problem. */
+  private static boolean needsBook(Request request, Optional<Scope> scope, List<Problem> problems) {
+    if (request.prices.isPresent() || bookName(scope).isPresent()) return true;
+    if (scope.isPresent() && scope.get().generatesTasks()) {
+      problems.addAll(
+          new RefusedException(
+                  "Project", "no price book is named", "name one at 'Price book', or with --prices")
+              .problems());
+    }
+    return false;
   }
 
   private static boolean hasFaults(List<Problem> problems) {

@@ -13,6 +13,22 @@ public record Dimension(int length, int mass, int time, int money) {
   public static final Dimension TIME = new Dimension(0, 0, 1, 0);
   public static final Dimension MONEY = new Dimension(0, 0, 0, 1);
 
+  // Spelled out, as a run of a second or two pays for linking what a record is given.
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Dimension d
+            && length == d.length
+            && mass == d.mass
+            && time == d.time
+            && money == d.money;
+  }
+
+  @Override
+  public int hashCode() {
+    return ((length * 31 + mass) * 31 + time) * 31 + money;
+  }
+
   public Dimension times(Dimension other) {
     return new Dimension(
         length + other.length, mass + other.mass, time + other.time, money + other.money);

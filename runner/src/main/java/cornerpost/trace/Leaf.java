@@ -18,6 +18,24 @@ import java.math.BigDecimal;
 public record Leaf(
     Kind kind, String key, String name, BigDecimal amount, Unit unit, String source) {
 
+  // Spelled out, as a run of a second or two pays for linking what a record is given.
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Leaf l
+            && kind == l.kind
+            && key.equals(l.key)
+            && name.equals(l.name)
+            && amount.equals(l.amount)
+            && unit.equals(l.unit)
+            && source.equals(l.source);
+  }
+
+  @Override
+  public int hashCode() {
+    return (kind.ordinal() * 31 + key.hashCode()) * 31 + name.hashCode();
+  }
+
   /** The four kinds of leaf. */
   public enum Kind {
     /** An entry in a cell of the owner's workbook. */

@@ -121,6 +121,10 @@ final class OwnNetwork {
     return demands;
   }
 
+  private static List<String> ids(List<WorkTask> tasks) {
+    return tasks.stream().map(WorkTask::id).toList();
+  }
+
   /** The links between these tasks; each end by id or by name. */
   List<WorkLink> links(List<WorkTask> tasks) {
     var index = new Index(tasks);
@@ -129,7 +133,7 @@ final class OwnNetwork {
       var before = index.find(link, link.before());
       var after = index.find(link, link.after());
       if (before.isEmpty() || after.isEmpty()) continue;
-      if (before.equals(after)) {
+      if (ids(before).equals(ids(after))) {
         faults.fault(
             link.cell(), "'" + link.before() + "' linked to itself", "two different tasks");
         continue;

@@ -144,13 +144,22 @@ final class ScopeReader {
   }
 
   private Optional<String> peek(Question question) {
-    return sheet(OwnerSheet.PROJECT)
+    return peek(workbook, question);
+  }
+
+  /** What a line of sheet Project says, before anything is checked. */
+  static Optional<String> peek(StoredBook workbook, Question question) {
+    return sheet(workbook, OwnerSheet.PROJECT)
         .flatMap(s -> FormReader.find(s, question))
         .filter(h -> h.kind() == Held.Kind.TEXT)
         .map(EntryReader::text);
   }
 
   private Optional<StoredSheet> sheet(OwnerSheet wanted) {
+    return sheet(workbook, wanted);
+  }
+
+  private static Optional<StoredSheet> sheet(StoredBook workbook, OwnerSheet wanted) {
     return workbook.sheets().stream()
         .filter(s -> s.title().equals(wanted.title()))
         .findFirst()

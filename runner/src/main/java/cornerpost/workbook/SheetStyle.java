@@ -49,6 +49,52 @@ record SheetStyle(
     Edge {
       if (line == BorderStyle.NONE) colour = "";
     }
+
+    @Override
+    public boolean equals(Object other) {
+      return this == other || other instanceof Edge e && line == e.line && colour.equals(e.colour);
+    }
+
+    @Override
+    public int hashCode() {
+      return line.ordinal() * 31 + colour.hashCode();
+    }
+  }
+
+  // Spelled out, as a run of a second or two pays for linking what a record is given.
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof SheetStyle s
+            && size == s.size
+            && bold == s.bold
+            && italic == s.italic
+            && underlined == s.underlined
+            && wrapped == s.wrapped
+            && indent == s.indent
+            && rotation == s.rotation
+            && pattern == s.pattern
+            && across == s.across
+            && down == s.down
+            && format.equals(s.format)
+            && ink.equals(s.ink)
+            && fill.equals(s.fill)
+            && ground.equals(s.ground)
+            && top.equals(s.top)
+            && bottom.equals(s.bottom)
+            && left.equals(s.left)
+            && right.equals(s.right)
+            && font.equals(s.font);
+  }
+
+  @Override
+  public int hashCode() {
+    int flags = (bold ? 1 : 0) | (italic ? 2 : 0) | (underlined ? 4 : 0) | (wrapped ? 8 : 0);
+    int hash = flags * 31 + format.hashCode();
+    hash = hash * 31 + ink.hashCode();
+    hash = hash * 31 + fill.hashCode();
+    hash = hash * 31 + (across.ordinal() * 8 + down.ordinal());
+    return hash * 31 + left.hashCode() + 7 * right.hashCode() + 13 * top.hashCode();
   }
 
   static SheetStyle plain(String font) {

@@ -1,9 +1,10 @@
 package cornerpost.workbook;
 
 import cornerpost.fact.Facts;
+import cornerpost.scope.Question;
 import cornerpost.scope.Scope;
+import cornerpost.workbook.parts.StoredBook;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * Reads the owner's workbook into the choices of a plan, reporting every problem at once.
@@ -17,12 +18,7 @@ public final class WorkbookReader {
 
   /** Reads with the facts that come with the program. */
   public static Reading read(byte[] content, String fileName) {
-    return read(content, fileName, Facts::supplied);
-  }
-
-  /** Reads with facts that are there already. */
-  public static Reading read(byte[] content, String fileName, Facts facts) {
-    return read(content, fileName, () -> facts);
+    return read(content, fileName, Facts.supplied());
   }
 
   /**
@@ -31,15 +27,41 @@ public final class WorkbookReader {
    *
    * @param content the bytes of the file
    * @param fileName how to call the file in problems that concern it as a whole
-   * @param facts the sizes of boxes, against which rooms and openings are checked; asked for once
-   *     the file is open
+   * @param facts the sizes of boxes, against which rooms and openings are checked
    */
-  public static Reading read(byte[] content, String fileName, Supplier<Facts> facts) {
+  public static Reading read(byte[] content, String fileName, Facts facts) {
+    return open(content, fileName).read(facts);
+  }
+
+  /** Opens a workbook and reads none of it yet. */
+  public static Opened open(byte[] content, String fileName) {
     var faults = new FaultLog();
-    var opened = WorkbookFile.open(content, fileName, faults);
-    if (opened.isEmpty()) return new Reading(opened, Optional.empty(), faults.all());
-    var scope = new ScopeReader(opened.get(), fileName, facts.get(), faults).read();
-    return new Reading(
-        opened, faults.hasFaults() ? Optional.<Scope>empty() : Optional.of(scope), faults.all());
+    return new Opened(fileName, WorkbookFile.open(content, fileName, faults), faults);
+  }
+
+  /** A workbook that was opened, or what stood in the way. */
+  public static final class Opened {
+    private final String fileName;
+    private final Optional<StoredBook> book;
+    private final FaultLog faults;
+
+    private Opened(String fileName, Optional<StoredBook> book, FaultLog faults) {
+      this.fileName = fileName;
+      this.book = book;
+      this.faults = faults;
+    }
+
+    /** What a form line says as it stands; for what can be fetched while the rest is read. */
+    public Optional<String> peek(Question question) {
+      return book.flatMap(b -> ScopeReader.peek(b, question));
+    }
+
+    /** Reads it all; once only. */
+    public Reading read(Facts facts) {
+      if (book.isEmpty()) return new Reading(book, Optional.empty(), faults.all());
+      var scope = new ScopeReader(book.get(), fileName, facts, faults).read();
+      return new Reading(
+          book, faults.hasFaults() ? Optional.<Scope>empty() : Optional.of(scope), faults.all());
+    }
   }
 }
