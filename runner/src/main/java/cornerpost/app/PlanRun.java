@@ -14,6 +14,7 @@ import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.workbook.ResultWorkbook;
 import cornerpost.workbook.WorkbookReader;
+import cornerpost.workbook.parts.DamagedFileException;
 import cornerpost.workbook.parts.StoredBook;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -75,7 +76,7 @@ final class PlanRun {
                     planned.page.join().page(plan),
                     PlanJson.write(plan),
                     PlanCalendar.write(plan)));
-    files.put(names.workbook(), ResultWorkbook.write(planned.workbook.orElseThrow(), plan));
+    files.put(names.workbook(), workbook(request, planned));
     var targets = List.of(names.page(), names.json(), names.calendar());
     for (int i = 0; i < targets.size(); i++) files.put(targets.get(i), others.join().get(i));
     if (isSame(request.workbook, names.workbook())) {
@@ -83,6 +84,18 @@ final class PlanRun {
     }
     files.write();
     return new Result(Headline.of(plan), names.all(), plan.problems());
+  }
+
+  /** A part that only writing looks into, a drawing of an earlier run, may be damaged too. */
+  private static byte[] workbook(Request request, Planned planned) throws RefusedException {
+    try {
+      return ResultWorkbook.write(planned.workbook.orElseThrow(), planned.plan);
+    } catch (DamagedFileException e) {
+      throw new RefusedException(
+          request.workbook.getFileName().toString(),
+          "a workbook that is damaged (" + e.getMessage() + ")",
+          "expected a workbook saved as .xlsx");
+    }
   }
 
   private static boolean isSame(Path a, Path b) throws IOException {

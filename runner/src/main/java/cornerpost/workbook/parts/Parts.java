@@ -55,10 +55,10 @@ public final class Parts {
     } catch (ZipException e) { // the JDK's stream refuses what some writers put after a part
       try {
         return new Parts(unpacked(content, true));
-      } catch (IOException again) {
+      } catch (IOException | IllegalArgumentException again) {
         throw new DamagedFileException(String.valueOf(again.getMessage()));
       }
-    } catch (IOException e) {
+    } catch (IOException | IllegalArgumentException e) { // the latter for a name that is no text
       throw new DamagedFileException(String.valueOf(e.getMessage()));
     }
   }
