@@ -19,6 +19,9 @@ import java.util.List;
  * what a delay does while the order stays, can be asked of the two passes.
  */
 final class Sequence {
+  /** Schedules without a better one after which houses of every kind tried found none later. */
+  private static final long PATIENCE = 400;
+
   /** A crew's hands go from one task to another. */
   record Handover(String before, String after, String crew) {}
 
@@ -37,7 +40,8 @@ final class Sequence {
 
   /** Finds planned dates; the same seed and schedule count give the same. */
   static Sequence of(Network network, long schedules, long seed) {
-    var schedule = Sequencer.sequence(network, Budget.schedules(schedules), seed);
+    var schedule =
+        Sequencer.sequence(network, Budget.schedules(schedules).withPatience(PATIENCE), seed);
     var handovers = schedule.crewLimited() ? Handing.of(network, schedule) : List.<Handover>of();
     return new Sequence(
         schedule.timetable(),

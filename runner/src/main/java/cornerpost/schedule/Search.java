@@ -51,6 +51,7 @@ final class Search {
   private long bestEnd = Long.MAX_VALUE;
   private long bestOfPopulation = Long.MAX_VALUE;
   private long built;
+  private long builtAtBest;
 
   Search(Decoder decoder, Budget budget, long seed) {
     this.decoder = decoder;
@@ -84,7 +85,9 @@ final class Search {
 
   /** Whether the budget is spent. */
   boolean spent() {
-    return built >= budget.schedules() || built > 0 && budget.stop().getAsBoolean();
+    return built >= budget.schedules()
+        || built - builtAtBest >= budget.patience()
+        || built > 0 && budget.stop().getAsBoolean();
   }
 
   /** One of the best lists of the population, at random. */
@@ -167,6 +170,7 @@ final class Search {
   private void keep(long end) {
     if (end < bestEnd) {
       bestEnd = end;
+      builtAtBest = built;
       decoder.keep();
     }
   }
