@@ -20,13 +20,13 @@ final class RoomOpenings {
     var rooms = scope.roomsOf(box);
     var from = Figure.zero(Dimension.LENGTH);
     for (var r : rooms) {
-      if (r.equals(room)) break;
+      if (r.id().equals(room.id())) break;
       from = from.plus(r.length());
     }
     var begin = from;
     var end = from.plus(room.length());
-    boolean first = rooms.get(0).equals(room);
-    boolean last = rooms.get(rooms.size() - 1).equals(room);
+    boolean first = rooms.get(0).id().equals(room.id());
+    boolean last = rooms.get(rooms.size() - 1).id().equals(room.id());
     return scope.openingsOf(box).stream()
         .filter(o -> lies(o, box, in, begin, end, first, last))
         .toList();

@@ -183,7 +183,12 @@ public final class Network {
   public Network with(Activity changed) {
     var all = new ArrayList<>(activities);
     all.set(indexOf(changed.id()), changed);
-    return of(all, links, crews, start, defaultCalendar, status);
+    // The links stay as they are, so only the task itself can be at fault.
+    var faults = NetworkCheck.faults(List.of(changed), List.of(), crews, defaultCalendar, status);
+    if (!faults.isEmpty()) {
+      throw new NetworkException(faults);
+    }
+    return new Network(all, links, crews, start, defaultCalendar, status);
   }
 
   /** The same tasks with other links. */
