@@ -1,9 +1,8 @@
 package cornerpost.fact;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import cornerpost.measure.Unit;
@@ -48,13 +47,11 @@ public final class Facts {
   private static final Set<String> CERTAINTIES =
       Set.of("confirmed", "computed", "from memory", "common practice");
 
-  private static final ObjectReader READER =
-      new CsvMapper()
+  private static final CsvFactory CSV =
+      new CsvFactory()
           .enable(CsvParser.Feature.TRIM_SPACES)
           .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
-          .enable(CsvParser.Feature.ALLOW_COMMENTS)
-          .readerForMapOf(String.class)
-          .with(CsvSchema.emptySchema().withHeader());
+          .enable(CsvParser.Feature.ALLOW_COMMENTS);
 
   private final Map<String, Fact> byId;
 
@@ -88,10 +85,14 @@ public final class Facts {
   }
 
   private static void read(String file, InputStream in, Map<String, Fact> all) throws IOException {
-    try (MappingIterator<Map<String, String>> rows = READER.readValues(in)) {
-      while (rows.hasNext()) {
-        var row = rows.next();
-        int line = rows.getCurrentLocation().getLineNr() - 1;
+    try (var rows = CSV.createParser(in)) {
+      rows.setSchema(CsvSchema.emptySchema().withHeader());
+      while (rows.nextToken() == JsonToken.START_OBJECT) {
+        var row = new LinkedHashMap<String, String>();
+        for (var column = rows.nextFieldName(); column != null; column = rows.nextFieldName()) {
+          row.put(column, rows.nextTextValue());
+        }
+        int line = rows.currentLocation().getLineNr() - 1;
         var fact = fact(row, file + " line " + line);
         if (all.put(fact.id(), fact) != null) {
           throw new IllegalArgumentException(
@@ -128,6 +129,9 @@ public final class Facts {
           unit,
           row.get("source"),
           row.get("certainty"));
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException(
+          at + ": the value must be a number, found '" + row.get("value") + "'", e);
     } catch (IllegalArgumentException e) {
       throw new IllegalArgumentException(at + ": " + e.getMessage(), e);
     }
