@@ -27,7 +27,7 @@ public record Problem(Severity severity, String sheet, String cell, String found
     return new Problem(Severity.REMARK, sheet, cell, found, expected);
   }
 
-  /** One line for people: {@code Openings!D5: found 'wide'; expected a number in mm}. */
+  /** One line for people: {@code Openings!D5: found 'wide'; expected a number of millimetres}. */
   public String message() {
     var place = sheet + (cell.isEmpty() ? "" : "!" + cell);
     return (place.isEmpty() ? "" : place + ": ") + found + "; " + expected;

@@ -5,6 +5,8 @@ import static java.util.Objects.requireNonNull;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +18,8 @@ import java.util.Optional;
  * @param label the row label or column name, without unit
  * @param metric the unit of the entry in a metric workbook; {@code us} in a customary one
  * @param standard the value a new workbook starts with, by unit system; empty where there is none
- * @param least the least value allowed, in {@code metric} units; empty where there is no limit
+ * @param least the least value allowed, in {@code metric} units; empty where there is no limit;
+ *     {@link #least(UnitSystem)} says it in the workbook's own unit
  * @param options the enumeration a drop-down offers; empty where any value will do
  * @param list the name of a list made in the workbook itself (boxes, crews), for a drop-down
  * @param required whether an empty cell is a fault (else the standard value is assumed)
@@ -239,6 +242,39 @@ public record Question(
 
   public Unit unit(UnitSystem system) {
     return system.choose(metric, us);
+  }
+
+  /** The least value allowed, in {@link #unit} of a workbook of this system. */
+  public Optional<BigDecimal> least(UnitSystem system) {
+    return least.map(l -> limit(l, system));
+  }
+
+  /** The largest value allowed, in {@link #unit} of a workbook of this system. */
+  public Optional<BigDecimal> most(UnitSystem system) {
+    return most.map(m -> limit(m, system));
+  }
+
+  /**
+   * A limit says what is plausible, so in customary units it is the nominal equivalent and a round
+   * number, as sizes of sheets and timbers are: 50 mm is 2 in, not 1.9685 in.
+   */
+  private BigDecimal limit(BigDecimal inMetric, UnitSystem system) {
+    if (system == UnitSystem.METRIC || metric.equals(us)) return inMetric;
+    var nominal =
+        switch (us.symbol()) {
+          case "in" -> "25"; // mm
+          case "ft" -> "0.3"; // m
+          case "mile" -> "1.6"; // km
+          case "sq ft" -> "0.1"; // m2
+          case "psf" -> "0.05"; // kPa
+          default -> throw new IllegalStateException("No nominal equivalent of " + us);
+        };
+    var exact = inMetric.divide(new BigDecimal(nominal), MathContext.DECIMAL64);
+    var rounded =
+        exact.abs().compareTo(new BigDecimal(100)) > 0
+            ? exact.setScale(-1, RoundingMode.HALF_UP)
+            : exact.setScale(0, RoundingMode.HALF_UP);
+    return new BigDecimal(rounded.toPlainString());
   }
 
   /** The labels a drop-down offers, in order; empty where any value will do. */

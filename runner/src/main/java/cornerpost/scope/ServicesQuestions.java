@@ -42,6 +42,10 @@ public final class ServicesQuestions {
           .upTo("25")
           .optional()
           .help("In degrees Celsius. Empty: the price book's.");
+  public static final Question SERVICE_END =
+      Question.oneOf(SERVICES, "Panel and water main at", ServiceEnd.class)
+          .standard(ServiceEnd.DOOR_END)
+          .help("Cable and pipe are measured from there.");
 
   public static final List<Question> ALL =
       List.of(
@@ -61,7 +65,8 @@ public final class ServicesQuestions {
           DATA,
           EXTRA_SOCKETS,
           OUTSIDE_LIGHTS,
-          WINTER_TEMPERATURE);
+          WINTER_TEMPERATURE,
+          SERVICE_END);
 
   private ServicesQuestions() {}
 

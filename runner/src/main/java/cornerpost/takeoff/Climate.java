@@ -72,10 +72,10 @@ final class Climate implements TakeoffRule {
             Labour.of("hang-outdoor-unit", SPLIT_UNITS));
     out.add(
         "climate/split/brackets",
-        "Brackets with resilient washers",
+        "Brackets with rust-proof bolts and rubber washers",
         outdoor,
         Unit.EACH,
-        "one pair for each outdoor unit; the steel wall would hum without them",
+        "one pair for each outdoor unit; the steel wall would hum without the washers",
         Buy.of("split-bracket", SPLIT_LINES),
         Labour.of("fit-split-bracket", SPLIT_LINES));
     out.add(
@@ -194,7 +194,7 @@ final class Climate implements TakeoffRule {
     for (var room : job.scope().rooms()) {
       switch (room.use()) {
         case LIVING, LIVING_KITCHEN, KITCHEN, BEDROOM, LIVING_SLEEPING, BATHROOM, UTILITY ->
-            runs.add(in.position(room).plus(job.fact("duct.a-terminal")));
+            runs.add(in.fromServices(room).plus(job.fact("duct.a-terminal")));
         case HALL, STORE -> {}
       }
     }

@@ -140,6 +140,11 @@ final class ElectricalPoints implements TakeoffRule {
     };
   }
 
+  /** Switches of a room: two where it is lived in, at its door and at the bed or the way out. */
+  static int switches(Room room) {
+    return isLivedIn(room) ? 2 : 1;
+  }
+
   private static Figure inRoom(Job job, Inside in, Room room) {
     return switch (room.use()) {
       case LIVING, LIVING_KITCHEN, BEDROOM, LIVING_SLEEPING ->
@@ -187,7 +192,7 @@ final class ElectricalPoints implements TakeoffRule {
               in.area(room).over(job.fact("light.area")).roundedUp(),
               Unit.EACH,
               "clear area / area for one light, rounded up; common practice"));
-      switches += isLivedIn(room) ? 2 : 1;
+      switches += switches(room);
     }
     out.add(
         "electrical/house/lights",

@@ -14,6 +14,8 @@ import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.Room;
 import cornerpost.scope.RoomUse;
+import cornerpost.scope.ServiceEnd;
+import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.StudSection;
 import cornerpost.scope.Wall;
 import cornerpost.trace.Figure;
@@ -362,6 +364,36 @@ final class Inside {
   Figure position(Room room) {
     var before = line(room).subList(0, place(room)).stream().map(Room::length).toList();
     return Figure.sum(Dimension.LENGTH, before).plus(room.length().over(2));
+  }
+
+  /** From the service end of its box to the middle of a room. */
+  Figure fromServices(Room room) {
+    var end = job.scope().services().option(ServicesQuestions.SERVICE_END, ServiceEnd.class);
+    return switch (end) {
+      case DOOR_END -> position(room);
+      case BLIND_END -> shape.insideLength(boxOf(room)).minus(position(room)).atLeastZero();
+    };
+  }
+
+  /**
+   * From the first box, where the services enter, to this one: across each box it is joined
+   * through, along it where boxes stand end to end, up it where they are stacked.
+   */
+  Figure fromFirstBox(Box box) {
+    return fromFirstBox(box, job.scope().boxes().size());
+  }
+
+  private Figure fromFirstBox(Box box, int left) {
+    var first = job.scope().boxes().get(0);
+    if (box.id().equals(first.id()) || left == 0) return Figure.zero(Dimension.LENGTH);
+    var to = box.joint() == Joint.NONE ? first : shape.joinedTo(box).orElse(first);
+    var step =
+        switch (box.joint()) {
+          case SIDE_BY_SIDE, NONE -> shape.width(to);
+          case END_TO_END -> shape.length(to);
+          case STACKED -> shape.height(to);
+        };
+    return fromFirstBox(to, left - 1).plus(step);
   }
 
   List<Room> rooms(RoomUse use) {

@@ -22,6 +22,7 @@ import cornerpost.takeoff.Resource.Labour;
 import cornerpost.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntFunction;
 
 /**
  * Fixtures by the use of rooms, drainage fixture units and pipe sizes by table 702.1 and 703.2 of
@@ -46,7 +47,7 @@ final class Plumbing implements TakeoffRule {
               "rooms before it and half its own length");
       var units = fixtures(job, fixtures, out);
       waste(job, in, fixtures, units, reach, out);
-      supply(job, fixtures, reach, out);
+      supply(job, in, fixtures, reach, out);
       heater(job, out);
       all.addAll(out.lines());
       var tests = new Tally(Stage.CLOSE_OUT);
@@ -134,22 +135,42 @@ final class Plumbing implements TakeoffRule {
         .plus(job.fact("fixture-units.washer").times(f.washers()));
   }
 
-  /** From the cargo-door end to the farthest wet room of each box that has any, added up. */
+  /** From the service end to the farthest wet room of each box, across other boxes on the way. */
   static Figure reach(Job job, Inside in) {
     var terms = new ArrayList<Figure>();
     for (var box : job.scope().boxes()) {
       wetRooms(in).stream()
           .filter(r -> r.box().equals(box.id()))
-          .map(in::position)
+          .map(in::fromServices)
           .reduce(Figure::max)
+          .map(far -> far.plus(in.fromFirstBox(box)))
           .ifPresent(terms::add);
     }
     return Figure.sum(Dimension.LENGTH, terms);
   }
 
+  /**
+   * Along a wet room to its fixtures: these stand along it, so the mean way from the pipe in its
+   * middle is a quarter of its length.
+   *
+   * @param points how many pipes go to the fixtures of a room
+   */
+  private static Figure branches(Job job, Inside in, String rise, ToIntFunction<Room> points) {
+    var terms = new ArrayList<Figure>();
+    for (var room : wetRooms(in)) {
+      int n = points.applyAsInt(room);
+      if (n > 0) terms.add(in.length(room).over(4).plus(job.fact(rise)).times(n));
+    }
+    return Inside.lengths(terms);
+  }
+
   private static void waste(Job job, Inside in, Fixtures f, Figure units, Figure reach, Tally out) {
     var waste = job.fact("waste.pipe");
-    var drain = reach.plus(job.fact("plumbing.closet-branch").times(f.closets()));
+    var laundry = f.washers() > 0 ? wetRooms(in).get(0).id() : "";
+    ToIntFunction<Room> bathroom = r -> r.use() == RoomUse.BATHROOM ? 1 : 0;
+    ToIntFunction<Room> washer = r -> r.id().equals(laundry) ? 1 : 0;
+    ToIntFunction<Room> sinks = r -> in.kitchens().contains(r) ? (f.dishwashers() > 0 ? 2 : 1) : 0;
+    var drain = reach.plus(branches(job, in, "plumbing.waste-drop", bathroom));
     var large =
         units.ifAtLeast(
             job.fact("drain.three-inch-capacity").plus(Figure.count(1)),
@@ -160,7 +181,7 @@ final class Plumbing implements TakeoffRule {
         "Drain, 3 in (80 mm)",
         drain.times(Figure.count(1).minus(large)),
         job.length(),
-        "reach + a branch to each closet; UPC 703.2: 3 in carries 35 units level",
+        "reach + a branch to each closet: a quarter of the room, and down; UPC 703.2: 35 units level",
         Buy.of("pipe-waste-80", waste, PLUMBING_WASTE));
     out.add(
         "plumbing/waste/drain-100",
@@ -172,16 +193,17 @@ final class Plumbing implements TakeoffRule {
     out.add(
         "plumbing/waste/pipe-50",
         "Waste pipe, 2 in (50 mm)",
-        job.fact("plumbing.branch").times(f.showers() + f.baths() + f.washers()),
+        branches(
+            job, in, "plumbing.waste-drop", r -> bathroom.applyAsInt(r) + washer.applyAsInt(r)),
         job.length(),
-        "a branch to each shower or bath and washing machine",
+        "to each shower or bath and washing machine: a quarter of the room, and down",
         Buy.of("pipe-waste-50", waste, PLUMBING_WASTE));
     out.add(
         "plumbing/waste/pipe-40",
         "Waste pipe, 1 1/2 in (40 mm)",
-        job.fact("plumbing.branch").times(f.sinks() + f.dishwashers() + f.basins()),
+        branches(job, in, "plumbing.waste-drop", r -> bathroom.applyAsInt(r) + sinks.applyAsInt(r)),
         job.length(),
-        "a branch to each sink, dishwasher and basin",
+        "to each sink, dishwasher and basin: a quarter of the room, and down",
         Buy.of("pipe-waste-40", waste, PLUMBING_WASTE));
     if (f.closets() > 0) {
       var vents = new ArrayList<Figure>();
@@ -220,8 +242,21 @@ final class Plumbing implements TakeoffRule {
         Labour.of("fit-sleeve", PLUMBING_WASTE));
   }
 
-  private static void supply(Job job, Fixtures f, Figure reach, Tally out) {
+  private static void supply(Job job, Inside in, Fixtures f, Figure reach, Tally out) {
     var waste = job.fact("waste.pipe");
+    var laundry = f.washers() > 0 ? wetRooms(in).get(0).id() : "";
+    ToIntFunction<Room> hot =
+        r ->
+            r.use() == RoomUse.BATHROOM || in.kitchens().contains(r)
+                ? (r.use() == RoomUse.BATHROOM ? 2 : 1)
+                : 0;
+    ToIntFunction<Room> cold =
+        r ->
+            hot.applyAsInt(r)
+                + (r.use() == RoomUse.BATHROOM ? 1 : 0)
+                + (f.dishwashers() > 0 && in.kitchens().contains(r) ? 1 : 0)
+                + (r.id().equals(laundry) ? 1 : 0);
+    var hotBranches = branches(job, in, "plumbing.supply-rise", hot);
     out.add(
         "plumbing/supply/mains",
         "Supply pipe, 3/4 in (20 mm), hot and cold",
@@ -232,16 +267,16 @@ final class Plumbing implements TakeoffRule {
     out.add(
         "plumbing/supply/branches",
         "Supply pipe, 1/2 in (15 mm)",
-        job.fact("plumbing.supply-branch").times(f.supplies()),
+        hotBranches.plus(branches(job, in, "plumbing.supply-rise", cold)),
         job.length(),
-        "a branch to each tap, hot and cold apart",
+        "to each tap, hot and cold apart: a quarter of the room, and up",
         Buy.of("pipe-supply-15", waste, PLUMBING_SUPPLY));
     out.add(
         "plumbing/supply/insulation",
         "Pipe insulation",
-        reach.times(2).plus(job.fact("plumbing.supply-branch").times(f.supplies()).over(2)),
+        reach.times(2).plus(hotBranches),
         job.length(),
-        "both mains and the hot half of the branches",
+        "both mains and the hot branches",
         Buy.of("pipe-insulation", waste, PLUMBING_SUPPLY));
     out.add(
         "plumbing/supply/manifold",

@@ -110,11 +110,12 @@ final class Shape {
   List<Pair> pairs() {
     return job.scope().boxes().stream()
         .filter(b -> b.joint() != Joint.NONE)
-        .flatMap(b -> other(b).map(o -> new Pair(b, o)).stream())
+        .flatMap(b -> joinedTo(b).map(o -> new Pair(b, o)).stream())
         .toList();
   }
 
-  private Optional<Box> other(Box box) {
+  /** The box that this one is joined to; empty where it names none or itself. */
+  Optional<Box> joinedTo(Box box) {
     return box.joinedTo().filter(id -> !id.equals(box.id())).flatMap(job.scope()::box);
   }
 
@@ -137,7 +138,7 @@ final class Shape {
   }
 
   boolean stacked(Box box) {
-    return box.joint() == Joint.STACKED && other(box).isPresent();
+    return box.joint() == Joint.STACKED && joinedTo(box).isPresent();
   }
 
   Box boxOf(Opening opening) {

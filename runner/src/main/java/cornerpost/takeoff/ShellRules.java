@@ -8,6 +8,8 @@ final class ShellRules {
       List.of(
           new OpeningFrames(),
           new OpeningCuts(),
+          new WideOpenings(),
+          new Stairwells(),
           new DoorEndWall(),
           new OpeningUnits(),
           new OpeningSeals(),

@@ -5,6 +5,7 @@ import static cornerpost.takeoff.Inside.lengths;
 
 import cornerpost.measure.Unit;
 import cornerpost.scope.Cooking;
+import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.HeatingCooling;
 import cornerpost.scope.HotWater;
 import cornerpost.scope.Room;
@@ -29,15 +30,8 @@ final class Wiring implements TakeoffRule {
     var power = new ArrayList<Figure>();
     var light = new ArrayList<Figure>();
     for (var room : job.scope().rooms()) {
-      var home = home(job, room);
-      power.add(
-          home.plus(
-              job.measured("room-sockets/" + room.id() + "/count")
-                  .times(job.fact("cable.a-socket"))));
-      light.add(
-          home.plus(
-              job.measured("room-lights/" + room.id() + "/count")
-                  .times(job.fact("cable.a-light"))));
+      power.addAll(sockets(job, in, room));
+      light.add(lights(job, in, room));
     }
     var s = job.scope().services();
     power.add(
@@ -48,7 +42,9 @@ final class Wiring implements TakeoffRule {
         s.figure(ServicesQuestions.OUTSIDE_LIGHTS)
             .plus(job.measured("electrical/house/smoke-alarms"))
             .times(job.fact("cable.a-light")));
-    for (var room : in.kitchens()) power.add(home(job, room).times(2)); // counter, appliances
+    var counter = job.scope().finishes().figure(FinishesQuestions.KITCHEN_RUN);
+    // two circuits, each along the counter: sockets above it, appliances below
+    for (var room : in.kitchens()) power.add(home(job, room).plus(counter).times(2));
     if (s.yes(ServicesQuestions.LAUNDRY) && !Plumbing.wetRooms(in).isEmpty()) {
       power.add(home(job, Plumbing.wetRooms(in).get(0)));
     }
@@ -90,6 +86,31 @@ final class Wiring implements TakeoffRule {
     return out.lines();
   }
 
+  /** Round the walls of a room from socket to socket, or to the single points of a small one. */
+  private static List<Figure> sockets(Job job, Inside in, Room room) {
+    var count = job.measured("room-sockets/" + room.id() + "/count");
+    return switch (room.use()) {
+      case LIVING, LIVING_KITCHEN, BEDROOM, LIVING_SLEEPING ->
+          List.of(
+              home(job, room)
+                  .plus(in.wallLine(room))
+                  .plus(count.times(job.fact("cable.slack-a-point"))));
+      case HALL, BATHROOM, UTILITY ->
+          List.of(count.times(home(job, room).plus(job.fact("cable.a-socket"))));
+      case KITCHEN, STORE -> List.of();
+    };
+  }
+
+  /** Along the ceiling of a room, down to each switch, and the ends left at each light. */
+  private static Figure lights(Job job, Inside in, Room room) {
+    return home(job, room)
+        .plus(in.length(room))
+        .plus(in.height(room).times(ElectricalPoints.switches(room)))
+        .plus(
+            job.measured("room-lights/" + room.id() + "/count")
+                .times(job.fact("cable.slack-a-point")));
+  }
+
   private static Figure home(Job job, Room room) {
     return job.measured("room-cable/" + room.id() + "/home-run");
   }
@@ -101,7 +122,7 @@ final class Wiring implements TakeoffRule {
         name,
         length,
         job.length(),
-        "from the panel to each room, then from point to point",
+        "from the panel to each room, round it and from point to point",
         Buy.of(item, job.fact("waste.cable"), ELECTRICAL_FIRST),
         Labour.of("pull-cable", ELECTRICAL_FIRST));
   }
@@ -118,9 +139,7 @@ final class Wiring implements TakeoffRule {
       runs.add(home(job, Plumbing.wetRooms(in).get(0)));
     }
     if (s.option(ServicesQuestions.HEATING, HeatingCooling.class) != HeatingCooling.STOVE) {
-      var shape = new Shape(job);
-      var half = shape.length(job.scope().boxes().get(0)).over(2);
-      runs.add(s.figure(ServicesQuestions.HEADS).times(half));
+      runs.add(s.figure(ServicesQuestions.HEADS).times(toHead(job)));
     }
     if (runs.isEmpty()) return;
     cable(
@@ -132,13 +151,20 @@ final class Wiring implements TakeoffRule {
         "cable-heavy");
   }
 
+  /** Indoor units hang in the rooms lived in: the mean of the ways to these. */
+  private static Figure toHead(Job job) {
+    var ways =
+        job.scope().rooms().stream()
+            .filter(ElectricalPoints::isLivedIn)
+            .map(r -> home(job, r))
+            .toList();
+    if (!ways.isEmpty()) return lengths(ways).over(ways.size());
+    return new Shape(job).length(job.scope().boxes().get(0)).over(2);
+  }
+
   private static Figure homeRun(Job job, Inside in, Room room) {
-    var along = in.position(room).plus(job.fact("cable.up-and-down"));
-    var shape = new Shape(job);
-    for (var box : job.scope().boxes()) {
-      if (box.id().equals(room.box())) return along;
-      along = along.plus(shape.width(box));
-    }
-    return along;
+    return in.fromServices(room)
+        .plus(in.fromFirstBox(in.boxOf(room)))
+        .plus(job.fact("cable.up-and-down"));
   }
 }

@@ -154,29 +154,29 @@ final class EntryReader {
       return fault(q, place, Plain.number(amount), wanted(q));
     }
     var value = unit.toBase().applyTo(amount);
-    var least = q.least().map(l -> q.kind() == Question.Kind.NUMBER ? base(q, l) : l);
-    var most = q.most().map(m -> q.kind() == Question.Kind.NUMBER ? base(q, m) : m);
-    if (least.filter(l -> value.compareTo(l) < 0).isPresent()
-        || most.filter(m -> value.compareTo(m) > 0).isPresent()) {
+    var least = q.least(units);
+    var most = q.most(units);
+    if (least.filter(l -> value.compareTo(base(q, l)) < 0).isPresent()
+        || most.filter(m -> value.compareTo(base(q, m)) > 0).isPresent()) {
       return fault(q, place, held.shown(), wanted(q) + range(q, least, most));
     }
     return Optional.of(Figure.choice(place.label(), name(q, of), amount, unit));
   }
 
-  private static BigDecimal base(Question q, BigDecimal inMetric) {
-    return q.metric().toBase().applyTo(inMetric);
+  private BigDecimal base(Question q, BigDecimal limit) {
+    return q.kind() == Question.Kind.NUMBER ? unit(q).toBase().applyTo(limit) : limit;
   }
 
-  private String range(Question q, Optional<BigDecimal> least, Optional<BigDecimal> most) {
+  private static String range(Question q, Optional<BigDecimal> least, Optional<BigDecimal> most) {
     var from = least.map(l -> " from " + limit(q, l)).orElse("");
     var to = most.map(m -> (from.isEmpty() ? " of at most " : " to ") + limit(q, m)).orElse("");
     return from + (to.isEmpty() ? " up" : to);
   }
 
-  private String limit(Question q, BigDecimal base) {
+  private static String limit(Question q, BigDecimal limit) {
     return q.kind() == Question.Kind.SHARE
-        ? Plain.number(base.movePointRight(2)) + " %"
-        : Plain.number(unit(q).toBase().inverse().applyTo(base));
+        ? Plain.number(limit.movePointRight(2)) + " %"
+        : Plain.number(limit);
   }
 
   private Optional<Object> date(Question q, CellPlace place, Held held) {
@@ -237,7 +237,7 @@ final class EntryReader {
     return switch (q.kind()) {
       case NUMBER -> {
         var unit = q.unit(units).symbol();
-        yield "a number" + (unit.isEmpty() ? "" : " in " + unit);
+        yield "a number" + (unit.isEmpty() ? "" : " of " + Plain.manyOf(unit));
       }
       case WHOLE -> "a whole number";
       case MONEY -> "an amount of money as a plain number";

@@ -106,4 +106,23 @@ final class Plain {
     }
     return before[b.length()];
   }
+
+  /** A unit as it is said in a sentence: {@code inches}; the symbol where it is a word already. */
+  static String manyOf(String unit) {
+    return switch (unit) {
+      case "mm" -> "millimetres";
+      case "m" -> "metres";
+      case "km" -> "kilometres";
+      case "in" -> "inches";
+      case "ft" -> "feet";
+      case "mile" -> "miles";
+      case "m2" -> "square metres";
+      case "sq ft" -> "square feet";
+      case "kPa" -> "kilopascals";
+      case "psf" -> "pounds a square foot";
+      case "h" -> "hours";
+      case "month" -> "months";
+      default -> unit;
+    };
+  }
 }

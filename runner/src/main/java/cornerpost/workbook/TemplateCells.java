@@ -4,6 +4,7 @@ import cornerpost.measure.UnitSystem;
 import cornerpost.scope.Question;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.OperatorType;
@@ -114,8 +115,8 @@ final class TemplateCells {
 
   private DataValidationConstraint bounds(XSSFSheet sheet, Question question) {
     var helper = sheet.getDataValidationHelper();
-    var least = limit(question, question.least().orElse(new BigDecimal("-1000000000")), false);
-    var most = limit(question, question.most().orElse(new BigDecimal("1000000000")), true);
+    var least = limit(question.least(units), "-1000000000");
+    var most = limit(question.most(units), "1000000000");
     return switch (question.kind()) {
       case NUMBER, MONEY, SHARE ->
           helper.createDecimalConstraint(OperatorType.BETWEEN, least, most);
@@ -127,30 +128,20 @@ final class TemplateCells {
     };
   }
 
-  /** A limit in the unit of the cell, a hair wider, so that a rounded conversion still passes. */
-  private String limit(Question question, BigDecimal inMetric, boolean upper) {
-    if (question.kind() != Question.Kind.NUMBER || question.metric().equals(question.unit(units))) {
-      return inMetric.toPlainString();
-    }
-    double value =
-        question
-            .unit(units)
-            .toBase()
-            .inverse()
-            .applyTo(question.metric().toBase().applyTo(inMetric))
-            .doubleValue();
-    return Plain.number(BigDecimal.valueOf(upper ? Math.ceil(value) : Math.floor(value)));
+  /** A limit in the unit of the cell, or one that no entry reaches. */
+  private static String limit(Optional<BigDecimal> inOwnUnit, String beyond) {
+    return inOwnUnit.map(BigDecimal::toPlainString).orElse(beyond);
   }
 
   private String allowed(Question question) {
     return switch (question.kind()) {
       case NUMBER, MONEY, SHARE, WHOLE ->
           "A number"
-              + (unit(question).isEmpty() ? "" : " in " + unit(question))
+              + (unit(question).isEmpty() ? "" : " of " + Plain.manyOf(unit(question)))
               + " between "
-              + limit(question, question.least().orElse(new BigDecimal("-1000000000")), false)
+              + limit(question.least(units), "-1000000000")
               + " and "
-              + limit(question, question.most().orElse(new BigDecimal("1000000000")), true)
+              + limit(question.most(units), "1000000000")
               + ".";
       case DATE -> "A date.";
       default -> "One of the list: " + String.join("; ", question.choices());

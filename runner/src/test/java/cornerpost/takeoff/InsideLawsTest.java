@@ -173,7 +173,6 @@ class InsideLawsTest {
     "trim/house/skirting",
     "inner-doors/all/architrave",
     "plumbing/house/fixture-units",
-    "plumbing/house/reach",
     "electrical/house/lights",
     "electrical/load/lighting"
   })

@@ -8,14 +8,17 @@ import static org.assertj.core.api.Assertions.within;
 import cornerpost.fact.Facts;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
+import cornerpost.scope.BoxQuestions;
 import cornerpost.scope.Cooking;
 import cornerpost.scope.DeckAndRoofQuestions;
 import cornerpost.scope.Digging;
 import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.HeatingCooling;
 import cornerpost.scope.HotWater;
+import cornerpost.scope.Joint;
 import cornerpost.scope.PowerSupply;
 import cornerpost.scope.RoomUse;
+import cornerpost.scope.ServiceEnd;
 import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.VentilationKind;
@@ -166,6 +169,55 @@ class InsideServicesTest {
     assertThat(amount(lines, "room-cable/Living/home-run", Unit.M)).isCloseTo(7.1, within(1e-9));
   }
 
+  // By hand, clear rooms 6.105, 2.311 and 3.337 long, 2.251 wide: living 7.1 to it, 16.712 round
+  // it,
+  // five sockets x 0.3; bath 11.4 and 3; bedroom 14.316, 11.176 round it, three x 0.3; two extra
+  // and
+  // three outside x 3; the kitchen twice 7.1 and 3 along the counter; the washer's circuit 11.4.
+  @Test
+  void cable_for_sockets_runs_round_the_rooms() {
+    double byHand =
+        (7.1 + 16.712 + 5 * 0.3)
+            + (11.4 + 3)
+            + (14.316 + 11.176 + 3 * 0.3)
+            + (2 + 3) * 3
+            + 2 * (7.1 + 3)
+            + 11.4;
+    assertThat(amount(measured(house()), "wiring/house/power", Unit.M))
+        .isCloseTo(byHand, within(1e-9));
+  }
+
+  // By hand, from the other end of 12.032 m: to the bedroom 1.716, to the bathroom 4.632.
+  @Test
+  void runs_start_at_the_end_that_is_chosen() {
+    var lines = measured(house().with(ServicesQuestions.SERVICE_END, ServiceEnd.BLIND_END));
+    assertThat(amount(lines, "room-cable/Bed/home-run", Unit.M)).isCloseTo(5.716, within(1e-9));
+    // the farthest wet room is now the kitchen: 12.032 - 3.1
+    assertThat(amount(lines, "plumbing/house/reach", Unit.M)).isCloseTo(8.932, within(1e-9));
+  }
+
+  // By hand: 1 m to the middle of the room and 4 m up and down, and on the way 2.438 m across the
+  // box beside it, 12.192 m along the box before it, 2.896 m up the box below it.
+  @ParameterizedTest
+  @CsvSource({"SIDE_BY_SIDE, 7.438", "END_TO_END, 17.192", "STACKED, 7.896"})
+  void runs_to_a_further_box_go_through_the_one_it_is_joined_to(Joint joint, double expected) {
+    var two =
+        TestScopes.metric()
+            .box("A")
+            .box("B", BoxQuestions.JOINT, joint, BoxQuestions.JOINED_TO, "A")
+            .room("Den", "B", RoomUse.LIVING, "2");
+    assertThat(amount(measured(two), "room-cable/Den/home-run", Unit.M))
+        .isCloseTo(expected, within(1e-9));
+  }
+
+  // By hand: hot to basin, shower and sink, cold to these and to closet and washer: in the bathroom
+  // 2 + 3 + 1 ways of 2.311 / 4 + 1 m, in the kitchen 1 + 1 ways of 6.105 / 4 + 1 m.
+  @Test
+  void supply_branches_go_to_the_fixtures_of_each_room() {
+    assertThat(amount(measured(house()), "plumbing/supply/branches", Unit.M))
+        .isCloseTo(6 * (2.311 / 4 + 1) + 2 * (6.105 / 4 + 1), within(1e-9));
+  }
+
   @Test
   void solar_comes_with_solar_only_and_cable_with_the_grid_only() {
     var grid = measured(house());
@@ -206,8 +258,9 @@ class InsideServicesTest {
     var lines = measured(house());
     assertThat(amount(lines, "plumbing/house/fixture-units", Unit.ONE)).isEqualTo(11);
     assertThat(amount(lines, "plumbing/house/fixtures", Unit.ONE)).isEqualTo(5);
-    // by hand: to the middle of the bathroom 6.2 + 1.2 = 7.4, and 1.5 to the closet
-    assertThat(amount(lines, "plumbing/waste/drain-80", Unit.M)).isCloseTo(8.9, within(1e-9));
+    // by hand: to the middle of the bathroom 6.2 + 1.2 = 7.4; to the closet a quarter of the clear
+    // length 2.4 - 2 x 0.0445 = 2.311, 0.578, and 0.6 down: 8.578
+    assertThat(amount(lines, "plumbing/waste/drain-80", Unit.M)).isCloseTo(8.57775, within(1e-9));
     assertThat(amount(lines, "plumbing/waste/drain-100", Unit.M)).isZero();
   }
 

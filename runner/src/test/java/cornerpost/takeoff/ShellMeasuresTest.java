@@ -176,6 +176,55 @@ class ShellMeasuresTest {
     }
   }
 
+  // Common practice: a single opening of 2.4 m or more asks for an engineer, so for a beam and
+  // posts
+  // in the budget. By hand, high cube: beam 2.400 + 2 x 0.150 = 2.700 m, posts 2 x 2.698 = 5.396 m;
+  // a
+  // passage is cut in both boxes, so twice as much.
+  @ParameterizedTest(name = "{0} of {1} mm")
+  @CsvSource({
+    "WINDOW, 2399, 0, 0",
+    "WINDOW, 2400, 2.7, 5.396",
+    "SLIDING_DOOR, 3000, 3.3, 5.396",
+    "PASS_THROUGH, 2400, 5.4, 10.792",
+  })
+  void a_wide_opening_takes_a_beam_on_two_posts(
+      OpeningKind kind, String width, double beams, double posts) {
+    var lines =
+        TestScopes.metric().opening("X", "A", Wall.LEFT, kind, width, "2100").measured(RULES);
+    assertThat(amount(lines, "box/A/strengthening-beams", Unit.M)).isCloseTo(beams, within(1e-9));
+    assertThat(amount(lines, "box/A/strengthening-posts", Unit.M)).isCloseTo(posts, within(1e-9));
+  }
+
+  @Test
+  void openings_in_the_roof_and_the_door_end_take_no_beam() {
+    for (var wall : List.of(Wall.ROOF, Wall.DOOR_END)) {
+      var lines =
+          TestScopes.metric()
+              .opening("X", "A", wall, OpeningKind.WINDOW, "2400", "1000")
+              .measured(RULES);
+      assertThat(has(lines, "box/A/strengthening-")).as(wall.label()).isFalse();
+    }
+  }
+
+  // IRC R311.7.5: risers up to 7 3/4 in, treads of 10 in; R311.7.1: 36 in wide. By hand, a high
+  // cube
+  // of 2.896 m below: 2896 / 196 = 14.8, 15 risers, 14 treads of 254 mm = 3.556 m; the hole
+  // 3.556 x 0.914 = 3.250 m2; round it twice 2 x 2 x (3.556 + 0.914) = 17.88 m.
+  @Test
+  void stairs_to_a_stacked_box_need_a_stairwell() {
+    var lines = Variants.joined(UnitSystem.METRIC, Joint.STACKED).measured(RULES);
+    assertThat(amount(lines, "stairwell/B/risers", Unit.ONE)).isEqualTo(15);
+    assertThat(amount(lines, "stairwell/B/hole", Unit.M2)).isCloseTo(3.250, within(5e-4));
+    assertThat(amount(lines, "stairwell/B/cut", Unit.M)).isCloseTo(17.88, within(1e-9));
+    assertThat(amount(lines, "stairwell/B/trimmers", Unit.M)).isCloseTo(17.88, within(1e-9));
+    // fillet of 4 mm, by hand: 8 mm2 x 7850 kg/m3 = 62.8 g a metre, 17.88 m x 1.1 / 0.95 = 1.300 kg
+    assertThat(amount(lines, "stairwell/B/welding-wire", Unit.KG)).isCloseTo(1.300, within(5e-4));
+    assertThat(has(lines, "stairwell/A/")).isFalse();
+    var beside = Variants.joined(UnitSystem.METRIC, Joint.SIDE_BY_SIDE).measured(RULES);
+    assertThat(has(beside, "stairwell/")).isFalse();
+  }
+
   @Test
   void walls_between_joined_boxes_are_no_outside_walls() {
     var alone = TestScopes.metric().box("A").box("B").measured(RULES);

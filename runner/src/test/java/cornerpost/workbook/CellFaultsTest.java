@@ -23,10 +23,10 @@ class CellFaultsTest {
       delimiter = '|',
       textBlock =
           """
-          Openings!E5 | wide | Openings!E5: text 'wide' in a number cell (Width); expected a number in mm
-          Openings!E5 | 2400 | Openings!E5: text '2400' in a number cell (Width); expected a number in mm
-          Openings!H6 | 5,4  | Openings!H6: text '5,4' in a number cell (Offset); expected a number in m
-          Envelope!B18 | two | Envelope!B18: text 'two' in a number cell (Stud spacing); expected a number in mm
+          Openings!E5 | wide | Openings!E5: text 'wide' in a number cell (Width); expected a number of millimetres
+          Openings!E5 | 2400 | Openings!E5: text '2400' in a number cell (Width); expected a number of millimetres
+          Openings!H6 | 5,4  | Openings!H6: text '5,4' in a number cell (Offset); expected a number of metres
+          Envelope!B18 | two | Envelope!B18: text 'two' in a number cell (Stud spacing); expected a number of millimetres
           Envelope!B19 | two | Envelope!B19: text 'two' in a number cell (Rows of noggings); expected a whole number
           Loan!B5 | ninety | Loan!B5: text 'ninety' in a number cell (Loan); expected an amount of money as a plain number
           Loan!B7 | 5.5 % | Loan!B7: text '5.5 %' in a number cell (Interest a year); expected a share, such as 15 % or 0.15
@@ -46,9 +46,9 @@ class CellFaultsTest {
       delimiter = '|',
       textBlock =
           """
-          Openings!E5 | -900 | Openings!E5: the number -900 (Width); expected a number in mm from 50 to 16000
-          Openings!E5 | 20 | Openings!E5: the number 20 (Width); expected a number in mm from 50 to 16000
-          Rooms!D5 | 0.2 | Rooms!D5: the number 0.2 (Length); expected a number in m from 0.3 to 16.2
+          Openings!E5 | -900 | Openings!E5: the number -900 (Width); expected a number of millimetres from 50 to 16000
+          Openings!E5 | 20 | Openings!E5: the number 20 (Width); expected a number of millimetres from 50 to 16000
+          Rooms!D5 | 0.2 | Rooms!D5: the number 0.2 (Length); expected a number of metres from 0.3 to 16.2
           Envelope!B19 | 1.5 | Envelope!B19: 1.5 (Rows of noggings); expected a whole number
           Envelope!B19 | 6 | Envelope!B19: the number 6 (Rows of noggings); expected a whole number from 0 to 5
           Loan!B10 | 60 | Loan!B10: the number 60 (Retainage); expected a share, such as 15 % or 0.15 from 0 % to 50 %
@@ -65,7 +65,7 @@ class CellFaultsTest {
   void limits_are_said_in_the_units_of_the_workbook() {
     assertThat(Edited.cabin().number("Openings!E5", 1).messages())
         .containsExactly(
-            "Openings!E5: the number 1 (Width); expected a number in in from 1.9685 to 629.921");
+            "Openings!E5: the number 1 (Width); expected a number of inches from 2 to 640");
   }
 
   @ParameterizedTest
@@ -73,7 +73,7 @@ class CellFaultsTest {
       delimiter = '|',
       textBlock =
           """
-          Openings!E5 | Openings!E5: Width is empty; expected a number in mm
+          Openings!E5 | Openings!E5: Width is empty; expected a number of millimetres
           Rooms!B5 | Rooms!B5: Box is empty; expected a name
           Project!B6 | Project!B6: Start date is empty; expected a date typed as a date, not as text
           Project!B9 | Project!B9: Units is empty; expected 'metric', 'US customary', the units of every number in the workbook
@@ -97,7 +97,7 @@ class CellFaultsTest {
   void a_date_in_a_number_cell_is_a_fault() {
     assertThat(Edited.twoBox().date("Openings!E5", LocalDate.of(2027, 3, 3)).messages())
         .containsExactly(
-            "Openings!E5: the date 2027-03-03 in a number cell (Width); expected a number in mm");
+            "Openings!E5: the date 2027-03-03 in a number cell (Width); expected a number of millimetres");
   }
 
   @Test
@@ -145,14 +145,14 @@ class CellFaultsTest {
 
     assertThat(edited.messages())
         .containsExactly(
-            "Openings!E5: a formula without a stored result (Width); expected a number in mm; open"
+            "Openings!E5: a formula without a stored result (Width); expected a number of millimetres; open"
                 + " the workbook in a spreadsheet program and save it, so that it is calculated");
   }
 
   @Test
   void an_error_cell_is_a_fault() {
     assertThat(Edited.twoBox().error("Openings!E5", FormulaError.REF).messages())
-        .containsExactly("Openings!E5: the error #REF! (Width); expected a number in mm");
+        .containsExactly("Openings!E5: the error #REF! (Width); expected a number of millimetres");
   }
 
   @Test
@@ -239,7 +239,7 @@ class CellFaultsTest {
     assertThat(edited.messages())
         .containsExactly(
             "Project!B6: Start date is empty" + DATE_WANTED,
-            "Openings!E5: text 'wide' in a number cell (Width); expected a number in mm",
+            "Openings!E5: text 'wide' in a number cell (Width); expected a number of millimetres",
             "Loan!B5: text 'ninety' in a number cell (Loan); expected an amount of money as a plain"
                 + " number",
             "Rooms!B6: the name 'C' (Box), which is not there; expected one of 'A', 'B'; maybe 'A'");

@@ -67,9 +67,15 @@ final class WorkbookPage {
   }
 
   private static String range(Question q, String unit) {
+    var metric = range(q, UnitSystem.METRIC, unit);
+    if (q.metric().equals(q.us()) || metric.isEmpty()) return metric;
+    return metric + " (" + range(q, UnitSystem.US, q.us().symbol()).substring(2) + ")";
+  }
+
+  private static String range(Question q, UnitSystem system, String unit) {
     var parts = new ArrayList<String>();
-    q.least().ifPresent(l -> parts.add("from " + shown(q, l, unit)));
-    q.most().ifPresent(m -> parts.add("to " + shown(q, m, unit)));
+    q.least(system).ifPresent(l -> parts.add("from " + shown(q, l, unit)));
+    q.most(system).ifPresent(m -> parts.add("to " + shown(q, m, unit)));
     return parts.isEmpty() ? "" : ", " + String.join(" ", parts);
   }
 
