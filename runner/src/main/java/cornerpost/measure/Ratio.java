@@ -29,6 +29,20 @@ public record Ratio(BigDecimal numerator, BigDecimal denominator) {
     }
   }
 
+  // Spelled out, as a run of a second or two pays for linking what a record is given.
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Ratio r
+            && numerator.equals(r.numerator)
+            && denominator.equals(r.denominator);
+  }
+
+  @Override
+  public int hashCode() {
+    return numerator.hashCode() * 31 + denominator.hashCode();
+  }
+
   public static Ratio of(BigDecimal factor) {
     return new Ratio(factor, BigDecimal.ONE);
   }

@@ -108,6 +108,21 @@ public record Unit(String symbol, Dimension dimension, Ratio toBase) {
     requireNonNull(toBase, "toBase");
   }
 
+  // Spelled out, as a run of a second or two pays for linking what a record is given.
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof Unit u
+            && symbol.equals(u.symbol)
+            && dimension.equals(u.dimension)
+            && toBase.equals(u.toBase);
+  }
+
+  @Override
+  public int hashCode() {
+    return symbol.hashCode() * 31 + dimension.hashCode();
+  }
+
   private static Unit named(String symbol, Dimension dimension, String factor) {
     return named(symbol, dimension, Ratio.of(factor));
   }

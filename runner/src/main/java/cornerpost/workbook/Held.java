@@ -7,10 +7,8 @@ import cornerpost.workbook.parts.StoredSheet;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
-import org.apache.poi.ss.usermodel.DateUtil;
 
 /**
  * What a cell holds, whichever program wrote it: the cached result where it holds a formula.
@@ -48,6 +46,10 @@ record Held(
    * Spreadsheet dates before 1904 differ between programs; nobody builds that far back or ahead.
    */
   private static final LocalDate FIRST = LocalDate.of(1990, 1, 1);
+
+  private static final LocalDate ZERO_1900 = LocalDate.of(1899, 12, 30);
+  private static final LocalDate ZERO_1904 = LocalDate.of(1904, 1, 1);
+  private static final double MOST_DAYS = 1e6;
 
   private static final LocalDate LAST = LocalDate.of(2199, 12, 31);
 
@@ -139,10 +141,10 @@ record Held(
   }
 
   private static Optional<LocalDate> dateOf(double serial, boolean from1904) {
-    if (!DateUtil.isValidExcelDate(serial)) return Optional.empty();
-    LocalDateTime moment = DateUtil.getLocalDateTime(serial, from1904);
-    if (moment == null) return Optional.empty();
-    var date = moment.toLocalDate();
+    if (!(serial >= 0 && serial < MOST_DAYS)) return Optional.empty();
+    // The first of March 1900 is day 61, as if that year had a 29th of February; what lies before
+    // is too early to matter.
+    var date = (from1904 ? ZERO_1904 : ZERO_1900).plusDays((long) serial);
     return date.isBefore(FIRST) || date.isAfter(LAST) ? Optional.empty() : Optional.of(date);
   }
 

@@ -4,9 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import org.apache.poi.ss.usermodel.BuiltinFormats;
-import org.apache.poi.ss.usermodel.DateUtil;
 
 /** The looks of a workbook's cells (styles part, ISO/IEC 29500 part 1, 18.8). */
 public final class Styles {
@@ -29,9 +26,6 @@ public final class Styles {
           "extLst");
 
   private static final List<String> COUNTED = ORDER.subList(0, ORDER.indexOf("dxfs"));
-
-  /** Parts of a format code that stand for themselves. */
-  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|\\\\.");
 
   private final Element root;
   private final Map<Integer, String> formats = new HashMap<>();
@@ -93,17 +87,14 @@ public final class Styles {
         format,
         f -> {
           var code = formatCode(f).orElse("");
-          return new Shown(
-              DateUtil.isADateFormat(f, code), QUOTED.matcher(code).replaceAll("").contains("%"));
+          return new Shown(NumberFormats.isDate(code), NumberFormats.isPercent(code));
         });
   }
 
   /** The code of a number format, built in or the workbook's own. */
   public Optional<String> formatCode(int format) {
     var own = formats.get(format);
-    return own != null
-        ? Optional.of(own)
-        : Optional.ofNullable(BuiltinFormats.getBuiltinFormat(format));
+    return own != null ? Optional.of(own) : NumberFormats.builtIn(format);
   }
 
   // ---- changing -----------------------------------------------------------------------------
@@ -134,8 +125,8 @@ public final class Styles {
 
   /** The number of the format with that code, added where the workbook has none. */
   public int format(String code) {
-    int builtIn = BuiltinFormats.getBuiltinFormat(code);
-    if (builtIn >= 0) return builtIn;
+    var builtIn = NumberFormats.builtIn(code);
+    if (builtIn.isPresent()) return builtIn.get();
     int free = FIRST_OWN_FORMAT;
     for (var f : formats.entrySet()) {
       if (f.getValue().equals(code)) return f.getKey();
