@@ -115,6 +115,10 @@ final class PlanRun {
     var name = request.workbook.getFileName().toString();
     var content = InputFile.read(request.workbook);
     var problems = new ArrayList<Problem>();
+    var page =
+        writes
+            ? CompletableFuture.supplyAsync(PlanPage::opened)
+            : new CompletableFuture<PlanPage>();
     // The facts are read while the workbook is opened, the price book while the choices are read.
     var supplied = CompletableFuture.supplyAsync(Facts::supplied);
     var opened = WorkbookReader.open(content, name);
@@ -145,10 +149,6 @@ final class PlanRun {
             request.trials,
             Fingerprint.of(scope.get(), bookMark, request));
     progress.println("cornerpost: planning");
-    var page =
-        writes
-            ? CompletableFuture.supplyAsync(PlanPage::opened)
-            : new CompletableFuture<PlanPage>();
     var result = Planner.plan(scope.get(), facts, prices, options);
     problems.addAll(result.problems());
     if (result.plan().isEmpty() || hasFaults(problems)) throw new RefusedException(problems);

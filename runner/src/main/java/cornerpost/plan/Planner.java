@@ -102,15 +102,15 @@ public final class Planner {
     var planning = new Delays(RiskInput.seed(scope, options));
     var plain = planning.plain(network);
     var sequence = planning.with(delays, plain);
+    // Nothing that follows needs the trials, and they take as long as the rest together.
+    var risk =
+        CompletableFuture.supplyAsync(
+            () -> RiskInput.simulate(scope, book, estimate, work, sequence, options));
     var words = new WaitWords(sequence, said(delays), status);
     var programme = ProgrammeMaker.of(scope, work, sequence, words, slip(planning, sequence));
     var tasks = new LineTasks(work, programme);
     var orders = Orders.of(scope, book, lines, estimate, tasks, status);
     var money = new MoneyPlan(scope, book, estimate, tasks, sequence.network(), orders, status);
-    // Neither needs the other; each takes as long.
-    var risk =
-        CompletableFuture.supplyAsync(
-            () -> RiskInput.simulate(scope, book, estimate, work, sequence, options));
     var effects = new DelayEffects(planning, plain, sequence, delays, money).all();
     var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, status));
     return new Plan(
