@@ -58,7 +58,9 @@ final class SheetRows {
   }
 
   void text(int row, int column, String text) {
-    put(row, column, "inlineStr", "<is><t xml:space=\"preserve\">" + escaped(text) + "</t></is>");
+    // The schema knows no such attribute; readers need it only for spaces at the ends.
+    var open = text.equals(text.strip()) ? "<is><t>" : "<is><t xml:space=\"preserve\">";
+    put(row, column, "inlineStr", open + escaped(text) + "</t></is>");
   }
 
   void number(int row, int column, double value) {

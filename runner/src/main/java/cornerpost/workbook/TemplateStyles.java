@@ -141,6 +141,6 @@ final class TemplateStyles {
   static XSSFColor color(String rgb) {
     int value = Integer.parseInt(rgb, 16);
     return new XSSFColor(
-        new byte[] {(byte) (value >> 16), (byte) (value >> 8), (byte) value}, null);
+        new byte[] {(byte) 0xFF, (byte) (value >> 16), (byte) (value >> 8), (byte) value}, null);
   }
 }
