@@ -1,5 +1,6 @@
 package cornerpost.report;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -52,6 +53,44 @@ final class Browser {
 
   /** The document after its scripts have run, in a window 1,400 pixels wide. */
   static String document(String html, boolean dark) {
+    return run(
+        html,
+        List.of(
+            "--window-size=1400,1000",
+            "--blink-settings=preferredColorScheme=" + (dark ? 0 : 1),
+            "--virtual-time-budget=120000",
+            "--dump-dom"),
+        (folder, out) -> Files.readString(out, StandardCharsets.UTF_8));
+  }
+
+  /** Every word of the page as it prints, by page: what poppler's pdftotext finds and where. */
+  static String printed(String html) {
+    return run(
+        html,
+        List.of("--no-pdf-header-footer", "--print-to-pdf=page.pdf"),
+        (folder, out) -> {
+          var words = folder.resolve("words.html");
+          var process =
+              new ProcessBuilder("pdftotext", "-bbox", "page.pdf", words.toString())
+                  .directory(folder.toFile())
+                  .inheritIO()
+                  .start();
+          try {
+            assertThat(process.waitFor(MINUTES, TimeUnit.MINUTES)).isTrue();
+          } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+          }
+          return Files.readString(words, StandardCharsets.UTF_8);
+        });
+  }
+
+  /** What a run left behind, read before it is cleared away. */
+  private interface Result {
+    String read(Path folder, Path out) throws IOException;
+  }
+
+  private static String run(String html, List<String> flags, Result result) {
     try {
       var folder = Files.createTempDirectory("cornerpost-browser");
       try {
@@ -61,13 +100,11 @@ final class Browser {
         words.add(command().orElseThrow().toString());
         words.addAll(FLAGS);
         words.add("--user-data-dir=" + folder.resolve("profile"));
-        words.add("--window-size=1400,1000");
-        words.add("--blink-settings=preferredColorScheme=" + (dark ? 0 : 1));
-        words.add("--virtual-time-budget=120000");
-        words.add("--dump-dom");
+        words.addAll(flags);
         words.add(page.toUri().toString());
         var process =
             new ProcessBuilder(words)
+                .directory(folder.toFile())
                 .redirectOutput(out.toFile())
                 .redirectError(folder.resolve("messages").toFile())
                 .start();
@@ -75,7 +112,7 @@ final class Browser {
           process.destroyForcibly();
           throw new AssertionError("Chromium did not end within " + MINUTES + " minutes");
         }
-        return Files.readString(out, StandardCharsets.UTF_8);
+        return result.read(folder, out);
       } finally {
         delete(folder);
       }

@@ -18,13 +18,13 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Runs the supplied example houses, as the program does. */
-final class Examples {
-  static final List<String> HOUSES =
+public final class Examples {
+  public static final List<String> HOUSES =
       List.of("one-bedroom-40hc.xlsx", "studio-20hc-metric.xlsx", "two-bedroom-two-boxes.xlsx");
 
   private Examples() {}
 
-  static byte[] workbook(String name) {
+  public static byte[] workbook(String name) {
     return bytes(folder("workbook-templates").resolve(name));
   }
 
@@ -33,7 +33,7 @@ final class Examples {
     return (here.endsWith("runner") ? here.getParent() : here).resolve(name);
   }
 
-  static Plan plan(byte[] workbook) {
+  public static Plan plan(byte[] workbook) {
     return plan(workbook, Map.of());
   }
 
