@@ -1,5 +1,10 @@
 package cornerpost.workbook;
 
+import static cornerpost.scope.OwnerSheet.CALENDARS;
+import static cornerpost.scope.OwnerSheet.OPENINGS;
+import static cornerpost.scope.OwnerSheet.OWN_TASKS;
+import static cornerpost.scope.OwnerSheet.ROOMS;
+
 import cornerpost.measure.UnitSystem;
 import cornerpost.scope.BoxQuestions;
 import cornerpost.scope.CalendarQuestions;
@@ -11,6 +16,7 @@ import cornerpost.scope.Question;
 import cornerpost.scope.RoomQuestions;
 import cornerpost.scope.Wall;
 import java.util.List;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -46,6 +52,38 @@ final class TemplateChecks {
     openings();
     calendars();
     crewColumns();
+    for (var s : List.of(ROOMS, OPENINGS, CALENDARS, OWN_TASKS)) {
+      protect(workbook.getSheet(s.title()));
+    }
+  }
+
+  /**
+   * Keeps the live formulas from being typed over, without a password; all else stays free: every
+   * other cell, rows and columns, looks, notes and filters.
+   */
+  private void protect(XSSFSheet sheet) {
+    int columns = 0;
+    for (var row : sheet) columns = Math.max(columns, row.getLastCellNum());
+    for (int c = 0; c < columns; c++) sheet.setDefaultColumnStyle(c, styles.free);
+    var rest = sheet.getCTWorksheet().getColsArray(0).addNewCol();
+    rest.setMin(columns + 1);
+    rest.setMax(SpreadsheetVersion.EXCEL2007.getMaxColumns());
+    rest.setStyle(styles.free.getIndex());
+    rest.setWidth(sheet.getDefaultColumnWidth());
+    sheet.enableLocking();
+    sheet.lockFormatCells(false);
+    sheet.lockFormatColumns(false);
+    sheet.lockFormatRows(false);
+    sheet.lockInsertColumns(false);
+    sheet.lockInsertRows(false);
+    sheet.lockInsertHyperlinks(false);
+    sheet.lockDeleteColumns(false);
+    sheet.lockDeleteRows(false);
+    sheet.lockSort(false);
+    sheet.lockAutoFilter(false);
+    sheet.lockPivotTables(false);
+    sheet.lockObjects(false);
+    sheet.lockScenarios(false);
   }
 
   private static String range(List<Question> columns, Question question) {
@@ -66,11 +104,11 @@ final class TemplateChecks {
   }
 
   private void heads(XSSFSheet sheet, int column, String... heads) {
+    sheet.setColumnWidth(column - 1, 4 * 256); // from left to right: columns stand in that order
     for (int i = 0; i < heads.length; i++) {
       TemplateCells.text(sheet, TemplateTable.HEADER_ROW, column + i, heads[i], styles.checkHeader);
       sheet.setColumnWidth(column + i, (i == 0 ? 16 : 12) * 256);
     }
-    sheet.setColumnWidth(column - 1, 4 * 256);
   }
 
   private void formula(XSSFSheet sheet, int row, int column, String formula, XSSFCellStyle style) {
@@ -192,7 +230,7 @@ final class TemplateChecks {
     var rows = entries.rows(OwnerSheet.OWN_TASKS);
     for (int i = 0; i < CREWS; i++) {
       var crew = "Crews!$A$" + (FIRST + i + 1);
-      formula(sheet, TemplateTable.HEADER_ROW, at + i, blankOr(crew, crew), styles.numberHeader);
+      formula(sheet, TemplateTable.HEADER_ROW, at + i, blankOr(crew, crew), styles.liveHeader);
       for (int r = FIRST; r < LAST_SHEET_ROW; r++) {
         int index = r - FIRST;
         var text =

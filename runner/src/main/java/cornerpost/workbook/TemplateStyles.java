@@ -2,6 +2,7 @@ package cornerpost.workbook;
 
 import cornerpost.scope.Question;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
@@ -34,6 +35,8 @@ final class TemplateStyles {
   final XSSFCellStyle check;
   final XSSFCellStyle checkText;
   final XSSFCellStyle checkShare;
+  final XSSFCellStyle liveHeader;
+  final XSSFCellStyle free;
 
   TemplateStyles(XSSFWorkbook workbook) {
     this.workbook = workbook;
@@ -72,6 +75,9 @@ final class TemplateStyles {
     checkText.setAlignment(HorizontalAlignment.RIGHT);
     checkShare = plain(font(9, false, GREY));
     checkShare.setDataFormat(workbook.createDataFormat().getFormat("0%"));
+    liveHeader = header(HorizontalAlignment.RIGHT);
+    for (var formulas : List.of(check, checkText, checkShare, liveHeader)) formulas.setLocked(true);
+    free = plain(font(10, false, INK));
     for (var kind : Question.Kind.values()) entries.put(kind, entryStyle(kind));
   }
 
@@ -104,7 +110,6 @@ final class TemplateStyles {
     style.setBorderBottom(BorderStyle.THIN);
     style.setBottomBorderColor(color(LINE));
     style.setVerticalAlignment(VerticalAlignment.TOP);
-    style.setLocked(false);
     var format =
         switch (kind) {
           case NUMBER ->
@@ -126,6 +131,7 @@ final class TemplateStyles {
   private XSSFCellStyle plain(XSSFFont font) {
     var style = workbook.createCellStyle();
     style.setFont(font);
+    style.setLocked(false); // only live formulas are locked, on the sheets that have some
     return style;
   }
 

@@ -46,8 +46,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * Writes workbooks ready to fill in: every sheet of the owner's, with standard values, drop-downs,
  * help and live checks. The same entries give the same bytes.
  *
- * <p>Nothing is protected: a locked sheet would keep people from adding rows, notes, formulas and
- * sheets of their own, which the reader welcomes, and it is the reader that checks the entries.
+ * <p>Only the live formulas beside some tables are protected, without a password, so that nobody
+ * types over them; rows, notes, formulas and colours of the owner's own stay possible everywhere.
  */
 public final class TemplateWriter {
   private static final Instant MADE = Instant.parse("2026-01-01T00:00:00Z");

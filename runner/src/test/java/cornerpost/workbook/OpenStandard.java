@@ -8,12 +8,14 @@ import java.lang.reflect.InvocationTargetException;
 import java.net.MalformedURLException;
 import java.net.URL;
 import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.zip.ZipInputStream;
 
 /**
@@ -69,9 +71,24 @@ final class OpenStandard {
       if (document.isEmpty()) continue;
       held++;
       for (var f : faults(part.getValue(), document)) faults.add(part.getKey() + ": " + f);
+      if (document.endsWith("WorksheetDocument") && !columnsAscend(part.getValue())) {
+        faults.add(part.getKey() + ": columns out of order or over each other (18.3.1.13)");
+      }
     }
     if (held == 0) faults.add("no part to hold to the standard");
     return faults;
+  }
+
+  /** What the schema cannot say and spreadsheet programs ask for. */
+  private static boolean columnsAscend(byte[] sheet) {
+    var column = Pattern.compile("<col min=\"(\\d+)\" max=\"(\\d+)\"");
+    var found = column.matcher(new String(sheet, StandardCharsets.UTF_8));
+    int before = 0;
+    while (found.find()) {
+      if (Integer.parseInt(found.group(1)) <= before) return false;
+      before = Integer.parseInt(found.group(2));
+    }
+    return true;
   }
 
   private static Map<String, byte[]> parts(byte[] workbook) {

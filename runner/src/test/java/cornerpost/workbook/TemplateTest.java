@@ -27,6 +27,8 @@ import java.util.TreeMap;
 import java.util.zip.CRC32;
 import java.util.zip.ZipInputStream;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.SheetVisibility;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -236,6 +238,39 @@ class TemplateTest {
   /**
    * Live checks: 19.5 + 7.5 + 12.475 ft of rooms; SD1, W3 and D1 are 72 + 36 + 36 in = 12 ft wide.
    */
+  /** Formulas cannot be typed over by accident; all else can be done without a password. */
+  @Test
+  void only_live_formulas_are_locked() throws IOException {
+    try (var book =
+        new XSSFWorkbook(new ByteArrayInputStream(Examples.workbook("blank-us.xlsx")))) {
+      int guarded = 0;
+      for (var sheet : book) {
+        boolean formulas = false;
+        for (var row : sheet) {
+          for (var cell : row) {
+            boolean live = cell.getCellType() == CellType.FORMULA;
+            formulas |= live;
+            var at = sheet.getSheetName() + "!" + cell.getAddress();
+            if (sheet.getProtect()) {
+              assertThat(cell.getCellStyle().getLocked()).as(at).isEqualTo(live);
+            }
+          }
+        }
+        if (book.getSheetVisibility(book.getSheetIndex(sheet)) != SheetVisibility.VISIBLE) continue;
+        assertThat(sheet.getProtect()).as(sheet.getSheetName()).isEqualTo(formulas);
+        if (formulas) {
+          guarded++;
+          var rules = ((XSSFSheet) sheet).getCTWorksheet().getSheetProtection();
+          assertThat(rules.isSetPassword() || rules.isSetHashValue()).isFalse();
+          assertThat(rules.getInsertRows() || rules.getFormatCells() || rules.getObjects())
+              .isFalse();
+          assertThat(sheet.getColumnStyle(200).getLocked()).isFalse();
+        }
+      }
+      assertThat(guarded).isEqualTo(4);
+    }
+  }
+
   @Test
   void live_checks_show_what_the_entries_come_to() throws IOException {
     try (var workbook =
