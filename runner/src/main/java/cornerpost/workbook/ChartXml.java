@@ -2,6 +2,7 @@ package cornerpost.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The text of a native chart (ECMA-376, DrawingML charts): bars, columns and lines over cell
@@ -23,6 +24,15 @@ final class ChartXml {
 
     static Paint dotted(String colour) {
       return new Paint(colour, "pct25", "");
+    }
+
+    /** Nothing is drawn: room before what is. */
+    static Paint none() {
+      return new Paint("", "", "");
+    }
+
+    boolean isNone() {
+      return colour.isEmpty();
     }
 
     static Paint line(String colour, String dash) {
@@ -51,6 +61,7 @@ final class ChartXml {
   private boolean sideways;
   private boolean stacked;
   private boolean labelled;
+  private Optional<Double> least = Optional.empty();
 
   /**
    * @param valueTitle what the numbers are, with their unit
@@ -69,6 +80,12 @@ final class ChartXml {
 
   ChartXml stacked() {
     stacked = true;
+    return this;
+  }
+
+  /** Where the axis of numbers begins. */
+  ChartXml from(double number) {
+    least = Optional.of(number);
     return this;
   }
 
@@ -100,7 +117,8 @@ final class ChartXml {
     axes(x);
     x.append("</c:plotArea>");
     if (bars.size() + lines.size() > 1) {
-      x.append("<c:legend><c:legendPos val=\"b\"/><c:overlay val=\"0\"/></c:legend>");
+      x.append("<c:legend><c:legendPos val=\"b\"/>");
+      x.append("<c:overlay val=\"0\"/></c:legend>");
     }
     x.append("<c:plotVisOnly val=\"0\"/><c:dispBlanksAs val=\"gap\"/></c:chart>");
     x.append(
@@ -134,7 +152,9 @@ final class ChartXml {
   private void series(StringBuilder x, Series s, int index, boolean bar) {
     x.append("<c:ser><c:idx val=\"").append(index).append("\"/><c:order val=\"").append(index);
     x.append("\"/><c:tx><c:v>").append(escaped(s.name)).append("</c:v></c:tx><c:spPr>");
-    if (bar) {
+    if (bar && s.paint.isNone()) {
+      x.append("<a:noFill/><a:ln><a:noFill/></a:ln>");
+    } else if (bar) {
       fill(x, s.paint);
       x.append("<a:ln w=\"6350\"><a:solidFill><a:srgbClr val=\"").append(s.paint.colour);
       x.append("\"/></a:solidFill></a:ln>");
@@ -196,7 +216,9 @@ final class ChartXml {
     x.append("<c:auto val=\"0\"/><c:lblAlgn val=\"ctr\"/><c:lblOffset val=\"100\"/>");
     x.append("<c:noMultiLvlLbl val=\"1\"/></c:catAx>");
     x.append("<c:valAx><c:axId val=\"").append(VALUE_AXIS).append("\"/><c:scaling>");
-    x.append("<c:orientation val=\"minMax\"/></c:scaling><c:delete val=\"0\"/><c:axPos val=\"");
+    x.append("<c:orientation val=\"minMax\"/>");
+    least.ifPresent(n -> x.append("<c:min val=\"").append(n).append("\"/>"));
+    x.append("</c:scaling><c:delete val=\"0\"/><c:axPos val=\"");
     x.append(sideways ? "b" : "l").append("\"/><c:majorGridlines>");
     x.append(rule.formatted(SheetStyle.RULE)).append("</c:majorGridlines>");
     title(x, valueTitle, 900, false);

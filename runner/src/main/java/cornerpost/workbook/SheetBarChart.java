@@ -3,11 +3,14 @@ package cornerpost.workbook;
 import cornerpost.measure.Unit;
 import cornerpost.plan.DatedTask;
 import cornerpost.scope.OptionsQuestions;
+import cornerpost.scope.Stage;
 import cornerpost.work.WorkTask;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
@@ -88,7 +91,8 @@ final class SheetBarChart {
     weeks();
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) task(row++, t);
-    key(row + 1);
+    int key = row + 1;
+    stages(key, key(key) + 1);
     page.frame().freeze(2, Addresses.HEADER_ROW);
   }
 
@@ -206,7 +210,105 @@ final class SheetBarChart {
     }
   }
 
-  private void key(int from) {
+  /** Each stage from its first day to its last, and how far all of it may slip. */
+  private void stages(int keyRow, int from) {
+    int row = from;
+    page.text(row, 1, "Stages in time", page.heading());
+    page.text(row, 2, "First day", page.heading());
+    page.text(row, 3, "Last day", page.heading());
+    page.text(row, 4, "Float, days", page.heading());
+    page.headRight(row, 2, 3, 4);
+    var names = new ArrayList<String>();
+    var starts = new ArrayList<Double>();
+    var driving = new ArrayList<Double>();
+    var floating = new ArrayList<Double>();
+    var tails = new ArrayList<Double>();
+    int first = row + 1;
+    for (var stage : Stage.values()) {
+      var tasks =
+          run.plan.programme().tasks().stream().filter(t -> t.task().stage() == stage).toList();
+      if (tasks.isEmpty()) continue;
+      row++;
+      var begin = tasks.stream().map(DatedTask::firstDay).min(LocalDate::compareTo).orElseThrow();
+      var end = tasks.stream().map(DatedTask::lastDay).max(LocalDate::compareTo).orElseThrow();
+      var late = tasks.stream().map(DatedTask::lateLastDay).max(LocalDate::compareTo).orElseThrow();
+      boolean drives = tasks.stream().anyMatch(DatedTask::drivesMoveIn);
+      double days = end.toEpochDay() - begin.toEpochDay() + 1.0;
+      double slack = Math.max(0, late.toEpochDay() - end.toEpochDay());
+      page.text(row, 1, stage.label(), drives ? page.plain().strong() : page.plain());
+      page.date(row, 2, begin, page.dateLook());
+      page.date(row, 3, end, page.dateLook());
+      page.number(row, 4, slack, page.number("0"));
+      var quiet = page.number("0").inInk(SheetStyle.QUIET).withSize(8);
+      page.number(row, FIRST_WEEK, drives ? days : 0, quiet);
+      page.number(row, FIRST_WEEK + 1, drives ? 0 : days, quiet);
+      names.add(stage.label());
+      starts.add(page.serial(begin));
+      driving.add(drives ? days : 0);
+      floating.add(drives ? 0 : days);
+      tails.add(slack);
+    }
+    if (names.isEmpty()) return;
+    var chart =
+        new ChartXml("Stages in time", "", "mmm yyyy")
+            .sideways()
+            .stacked()
+            .from(page.serial(firstWeek))
+            .bar(series(" ", names, "C", starts, first, row, ChartXml.Paint.none()))
+            .bar(
+                series(
+                    "a task of it drives move-in",
+                    names,
+                    SheetPage.letter(FIRST_WEEK),
+                    driving,
+                    first,
+                    row,
+                    ChartXml.Paint.solid(SheetStyle.INK)))
+            .bar(
+                series(
+                    "all of it has float",
+                    names,
+                    SheetPage.letter(FIRST_WEEK + 1),
+                    floating,
+                    first,
+                    row,
+                    ChartXml.Paint.solid(SheetStyle.FLOAT)))
+            .bar(
+                series(
+                    "float of its last task",
+                    names,
+                    "E",
+                    tails,
+                    first,
+                    row,
+                    ChartXml.Paint.hatched(SheetStyle.DONE)));
+    SheetCharts.put(
+        run,
+        ResultSheet.BAR_CHART,
+        "Stages in time",
+        new SheetCharts.Place(
+            FIRST_WEEK + 3, keyRow - 1, FIRST_WEEK + Math.max(20, Math.min(columns, 36)), row),
+        chart);
+  }
+
+  private static ChartXml.Series series(
+      String name,
+      List<String> labels,
+      String column,
+      List<Double> numbers,
+      int first,
+      int last,
+      ChartXml.Paint paint) {
+    return new ChartXml.Series(
+        name, range("B", first, last), labels, range(column, first, last), numbers, paint);
+  }
+
+  private static String range(String column, int first, int last) {
+    return "'Bar chart'!$" + column + "$" + first + ":$" + column + "$" + last;
+  }
+
+  /** The next free row. */
+  private int key(int from) {
     int row = from;
     page.text(
         row,
@@ -219,5 +321,6 @@ final class SheetBarChart {
       draw(row, 2, bar, bar == Bar.DRIVES, true, true);
       row++;
     }
+    return row;
   }
 }
