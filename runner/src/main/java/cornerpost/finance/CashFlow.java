@@ -3,6 +3,7 @@ package cornerpost.finance;
 import cornerpost.finance.Finance.CashMonth;
 import cornerpost.finance.Finance.Draw;
 import cornerpost.finance.Finance.InterestSum;
+import cornerpost.scope.InterestPayment;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -18,6 +19,8 @@ import java.util.List;
  *       loan, less what is held back, less what was paid before.
  *   <li>Work is paid when it falls due, whether or not the lender has paid yet. Cash then goes
  *       below nothing, and that is shown: it is what must be bridged.
+ *   <li>Where interest is added to the loan, each month's is drawn at its end as far as the loan
+ *       has room, and bears interest from then on.
  *   <li>Interest is charged on what is drawn, at the end of each month, and paid out of the
  *       budget's allowance for interest while that lasts, beyond it out of cash. What is left of
  *       the allowance at the end stands in the last month, so that the months add up to the total
@@ -153,6 +156,12 @@ public final class CashFlow {
         out = out.add(allowance.subtract(charged).max(BigDecimal.ZERO));
       }
       allOut = allOut.add(out);
+      var added = added(interestNow);
+      if (added.signum() > 0) {
+        paidIn = paidIn.add(added);
+        drawn.add(new Interest.Drawn(month.plusMonths(1).atDay(1), added));
+        drawnNow = drawnNow.add(added);
+      }
       cash = cash.add(drawnNow).subtract(out).subtract(interestNow.subtract(covered));
       months.add(
           new CashMonth(
@@ -164,6 +173,13 @@ public final class CashFlow {
               scaled(cash),
               scaled(paidIn)));
     }
+  }
+
+  /** What of a month's interest the loan still has room for, where it is added to it. */
+  private BigDecimal added(BigDecimal interestNow) {
+    return terms.interestIs() == InterestPayment.ADDED
+        ? interestNow.min(terms.loan().subtract(paidIn))
+        : BigDecimal.ZERO;
   }
 
   private void draw(DrawEvent e) {
@@ -180,7 +196,10 @@ public final class CashFlow {
     var nowHeld =
         e.completion() ? BigDecimal.ZERO : terms.retainage().held(loanPart, terms.loan(), decimals);
     var request = new PaymentRequest(terms.loan(), loanPart, nowHeld, paidIn);
-    var due = request.due();
+    var due =
+        terms.interestIs() == InterestPayment.ADDED
+            ? request.due().max(BigDecimal.ZERO) // interest may have been drawn ahead of it
+            : request.due();
     if (due.signum() <= 0 && !e.completion()) return;
     draws.add(
         new Draw(

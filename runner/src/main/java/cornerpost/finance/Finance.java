@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param months from the first payment to the last
  * @param draws of the loan, in order of date; none without a loan
  * @param stages what each stage costs, has cost and still costs; interest is not among it
+ * @param status once money has moved, by the cost ledger: where the loan stands
  * @param delays first those entered, then what a late delivery of the boxes would do
  */
 public record Finance(
@@ -21,7 +22,8 @@ public record Finance(
     List<StageMoney> stages,
     Balance balance,
     List<DelayEffect> delays,
-    InterestSum interest) {
+    InterestSum interest,
+    Optional<LoanStatus> status) {
 
   /**
    * One month of cash.
@@ -114,6 +116,17 @@ public record Finance(
       LocalDate moveIn,
       BigDecimal cost,
       String words) {}
+
+  /** Before money has moved. */
+  public Finance(
+      List<CashMonth> months,
+      List<Draw> draws,
+      List<StageMoney> stages,
+      Balance balance,
+      List<DelayEffect> delays,
+      InterestSum interest) {
+    this(months, draws, stages, balance, delays, interest, Optional.empty());
+  }
 
   /** Without interest. */
   public Finance(

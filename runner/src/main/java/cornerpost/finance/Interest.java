@@ -62,12 +62,22 @@ public final class Interest {
         - first;
   }
 
+  /** For a balance that stands for so many days of the day count. */
+  public BigDecimal of(BigDecimal balance, long days) {
+    return Money.halfUp(
+        balance
+            .multiply(rate)
+            .multiply(BigDecimal.valueOf(days))
+            .divide(BigDecimal.valueOf(LoanStatus.yearDays(dayCount)), Ratio.PRECISION),
+        decimals);
+  }
+
   private BigDecimal exact(BigDecimal balance, LocalDate from, LocalDate to) {
     if (!to.isAfter(from)) return BigDecimal.ZERO;
     return balance
         .multiply(rate)
         .multiply(BigDecimal.valueOf(days(from, to)))
-        .divide(BigDecimal.valueOf(dayCount == DayCount.ACTUAL_365 ? 365 : 360), Ratio.PRECISION);
+        .divide(BigDecimal.valueOf(LoanStatus.yearDays(dayCount)), Ratio.PRECISION);
   }
 
   /** For a balance that stands from one day to another. */

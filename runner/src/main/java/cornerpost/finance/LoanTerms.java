@@ -3,8 +3,10 @@ package cornerpost.finance;
 import cornerpost.measure.Money;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Answers;
+import cornerpost.scope.ContingencyRule;
 import cornerpost.scope.DayCount;
 import cornerpost.scope.DrawBasis;
+import cornerpost.scope.InterestPayment;
 import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.Question;
 import cornerpost.trace.Figure;
@@ -20,6 +22,12 @@ import java.util.Optional;
  * @param rate of interest for a year, as a share
  * @param value of the finished house
  * @param maturity the day the loan must be repaid or turned into another
+ * @param interestIs what becomes of a month's interest
+ * @param deposit share of a material's price paid with the order
+ * @param invoiceDays from delivery or the end of the work to the day it is paid
+ * @param contingency how much of it must be left
+ * @param stressWeeks of delay to look at, {@code stressPrices} by which prices may rise
+ * @param largeLine share of the total from which a line wants a quote or a contract
  */
 public record LoanTerms(
     BigDecimal loan,
@@ -29,7 +37,42 @@ public record LoanTerms(
     DrawBasis draws,
     Retainage retainage,
     Optional<BigDecimal> value,
-    Optional<LocalDate> maturity) {
+    Optional<LocalDate> maturity,
+    InterestPayment interestIs,
+    BigDecimal deposit,
+    int invoiceDays,
+    ContingencyRule contingency,
+    int stressWeeks,
+    BigDecimal stressPrices,
+    BigDecimal largeLine) {
+
+  /** Interest paid each month, no deposits, invoices paid at once. */
+  public LoanTerms(
+      BigDecimal loan,
+      BigDecimal cash,
+      BigDecimal rate,
+      DayCount dayCount,
+      DrawBasis draws,
+      Retainage retainage,
+      Optional<BigDecimal> value,
+      Optional<LocalDate> maturity) {
+    this(
+        loan,
+        cash,
+        rate,
+        dayCount,
+        draws,
+        retainage,
+        value,
+        maturity,
+        InterestPayment.PAID,
+        BigDecimal.ZERO,
+        0,
+        ContingencyRule.IN_STEP,
+        0,
+        BigDecimal.ZERO,
+        BigDecimal.ZERO);
+  }
 
   /**
    * The answers of sheet Loan; what was not asked there counts as nothing.
@@ -51,7 +94,18 @@ public record LoanTerms(
             amount(loan, LoanQuestions.RETAINAGE),
             loan.has(LoanQuestions.RETAINAGE_HALVED) && loan.yes(LoanQuestions.RETAINAGE_HALVED)),
         loan.findFigure(LoanQuestions.VALUE).map(LoanTerms::plain),
-        loan.findDate(LoanQuestions.MATURITY));
+        loan.findDate(LoanQuestions.MATURITY),
+        loan.has(LoanQuestions.INTEREST_IS)
+            ? loan.option(LoanQuestions.INTEREST_IS, InterestPayment.class)
+            : InterestPayment.PAID,
+        amount(loan, LoanQuestions.DEPOSIT),
+        amount(loan, LoanQuestions.INVOICE_DAYS).intValueExact(),
+        loan.has(LoanQuestions.CONTINGENCY_RULE)
+            ? loan.option(LoanQuestions.CONTINGENCY_RULE, ContingencyRule.class)
+            : ContingencyRule.IN_STEP,
+        amount(loan, LoanQuestions.STRESS_WEEKS).intValueExact(),
+        amount(loan, LoanQuestions.STRESS_PRICES),
+        amount(loan, LoanQuestions.LARGE_LINE));
   }
 
   private static BigDecimal amount(Answers loan, Question question) {

@@ -43,7 +43,7 @@ final class MoneyPlan {
     decimals = Money.minorDigits(estimate.currency());
     terms = LoanTerms.of(scope.loan(), decimals);
     var allowance = sum(CostLine.Kind.INTEREST);
-    var payments = Payments.of(estimate, tasks, orders, terms.draws());
+    var payments = Payments.of(estimate, tasks, orders, terms);
     var completion =
         payments.stream()
             .map(p -> p.due())

@@ -1,5 +1,6 @@
 package cornerpost.plan;
 
+import cornerpost.finance.LoanTerms;
 import cornerpost.finance.Payment;
 import cornerpost.finance.Shares;
 import cornerpost.measure.Money;
@@ -15,13 +16,16 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * When each cost line falls due.
  *
  * <ul>
- *   <li>Materials: when they are delivered, the day they are first needed.
+ *   <li>Materials: when they are delivered, the day they are first needed; a deposit, where one is
+ *       agreed, on the day to order them by.
  *   <li>Labour, services, hire, fees and own items: when their task is finished.
+ *   <li>Where invoices have time, so many days after that.
  *   <li>What is paid by the month: evenly by the day from start to move-in, at each month's end.
  *   <li>Price rise, tax and contingency: with the other lines of their stage, in proportion.
  * </ul>
@@ -34,24 +38,24 @@ final class Payments {
   private final Estimate estimate;
   private final LineTasks tasks;
   private final Programme programme;
-  private final DrawBasis basis;
+  private final LoanTerms terms;
   private final int decimals;
-  private final Map<String, LocalDate> deliveries = new HashMap<>();
+  private final Map<String, OrderRow> orders = new HashMap<>();
   private final List<Payment> all = new ArrayList<>();
 
-  private Payments(Estimate estimate, LineTasks tasks, List<OrderRow> orders, DrawBasis basis) {
+  private Payments(Estimate estimate, LineTasks tasks, List<OrderRow> orders, LoanTerms terms) {
     this.estimate = estimate;
     this.tasks = tasks;
     programme = tasks.programme();
-    this.basis = basis;
+    this.terms = terms;
     decimals = Money.minorDigits(estimate.currency());
-    orders.forEach(o -> deliveries.put(o.item(), o.neededOn()));
+    orders.forEach(o -> this.orders.put(o.item(), o));
   }
 
   /** Every line but the interest; together they are the total less that, to the cent. */
   static List<Payment> of(
-      Estimate estimate, LineTasks tasks, List<OrderRow> orders, DrawBasis basis) {
-    var payments = new Payments(estimate, tasks, orders, basis);
+      Estimate estimate, LineTasks tasks, List<OrderRow> orders, LoanTerms terms) {
+    var payments = new Payments(estimate, tasks, orders, terms);
     payments.run();
     return payments.all;
   }
@@ -82,11 +86,21 @@ final class Payments {
 
   private void atOnce(CostLine l) {
     var finished = tasks.due(l).map(DatedTask::lastDay).orElseGet(() -> tasks.end(l.stage()));
-    var due =
-        l.kind() == CostLine.Kind.MATERIAL
-            ? l.item().map(deliveries::get).orElse(finished)
-            : finished;
-    add(l, due, finished, l.money());
+    var order = l.kind() == CostLine.Kind.MATERIAL ? l.item().map(orders::get) : none();
+    var due = order.map(OrderRow::neededOn).orElse(finished);
+    var deposit =
+        order.isPresent()
+            ? Money.halfUp(l.money().multiply(terms.deposit()), decimals)
+            : BigDecimal.ZERO;
+    if (deposit.signum() > 0) {
+      var ordered = later(programme.start(), order.get().orderBy());
+      add(l, ordered.isBefore(due) ? ordered : due, finished, deposit);
+    }
+    add(l, due.plusDays(terms.invoiceDays()), finished, l.money().subtract(deposit));
+  }
+
+  private static Optional<OrderRow> none() {
+    return Optional.empty();
   }
 
   private void evenly(CostLine l) {
@@ -122,7 +136,7 @@ final class Payments {
   private void add(CostLine l, LocalDate due, LocalDate finished, BigDecimal amount) {
     if (amount.signum() == 0) return;
     var inPlace =
-        basis == DrawBasis.STAGE && l.kind() != CostLine.Kind.TIME
+        terms.draws() == DrawBasis.STAGE && l.kind() != CostLine.Kind.TIME
             ? later(finished, tasks.end(l.stage()))
             : finished;
     all.add(new Payment(l.id(), l.stage(), due, inPlace, amount));

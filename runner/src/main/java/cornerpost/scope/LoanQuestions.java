@@ -12,6 +12,8 @@ public final class LoanQuestions {
       Question.share(LOAN, "Interest a year").standard("0.08").upTo("1");
   public static final Question DAY_COUNT =
       Question.oneOf(LOAN, "Day count", DayCount.class).standard(DayCount.ACTUAL_365);
+  public static final Question INTEREST_IS =
+      Question.oneOf(LOAN, "Interest is", InterestPayment.class).standard(InterestPayment.PAID);
   public static final Question DRAWS =
       Question.oneOf(LOAN, "Draws by", DrawBasis.class).standard(DrawBasis.STAGE);
   public static final Question RETAINAGE =
@@ -28,6 +30,33 @@ public final class LoanQuestions {
   public static final Question VALUE = Question.money(LOAN, "Value on completion").optional();
   public static final Question MATURITY = Question.date(LOAN, "Maturity").optional();
 
+  public static final Question DEPOSIT =
+      Question.share(LOAN, "Deposit with orders")
+          .standard("0")
+          .upTo("1")
+          .help("The share of a material's price that is paid on the day to order it by.");
+  public static final Question INVOICE_DAYS =
+      Question.whole(LOAN, "Days to pay invoices")
+          .standard("0")
+          .upTo("180")
+          .help("From delivery, or from the end of the work, to the day it is paid.");
+  public static final Question CONTINGENCY_RULE =
+      Question.oneOf(LOAN, "Contingency to keep", ContingencyRule.class)
+          .standard(ContingencyRule.IN_STEP)
+          .help("What the lender wants left for the work to come.");
+  public static final Question STRESS_WEEKS =
+      Question.whole(LOAN, "What if: weeks later").standard("4").upTo("104");
+  public static final Question STRESS_PRICES =
+      Question.share(LOAN, "What if: prices up")
+          .standard("0.1")
+          .upTo("2")
+          .help("On what is neither ordered nor under contract.");
+  public static final Question LARGE_LINE =
+      Question.share(LOAN, "Quotes wanted from")
+          .standard("0.02")
+          .upTo("1")
+          .help("Lines of at least this share of the total should have a quote or a contract.");
+
   public static final List<Question> ALL =
       List.of(
           AMOUNT,
@@ -39,7 +68,14 @@ public final class LoanQuestions {
           RETAINAGE_HALVED,
           AVERAGE_DRAWN,
           VALUE,
-          MATURITY);
+          MATURITY,
+          INTEREST_IS,
+          DEPOSIT,
+          INVOICE_DAYS,
+          CONTINGENCY_RULE,
+          STRESS_WEEKS,
+          STRESS_PRICES,
+          LARGE_LINE);
 
   private LoanQuestions() {}
 }

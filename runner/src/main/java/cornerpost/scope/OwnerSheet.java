@@ -22,6 +22,7 @@ public enum OwnerSheet {
   HOLIDAYS("Holidays", Shape.TABLE, Need.NEVER),
   PROGRESS("Progress", Shape.TABLE, Need.NEVER),
   DELAYS("Delays", Shape.TABLE, Need.NEVER),
+  COST_LEDGER("Cost ledger", Shape.TABLE, Need.NEVER),
   LOAN("Loan", Shape.FORM, Need.NEVER),
   OPTIONS("Options", Shape.FORM, Need.NEVER);
 

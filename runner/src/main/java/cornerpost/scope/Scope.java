@@ -35,6 +35,7 @@ public record Scope(
     List<HolidayEntry> holidays,
     List<ProgressEntry> progress,
     List<DelayEntry> delays,
+    List<LedgerEntry> ledger,
     Answers loan,
     Answers options,
     List<EnteredCell> entered) {
@@ -56,7 +57,89 @@ public record Scope(
     holidays = List.copyOf(holidays);
     progress = List.copyOf(progress);
     delays = List.copyOf(delays);
+    ledger = List.copyOf(ledger);
     entered = List.copyOf(entered);
+  }
+
+  /** One without a cost ledger. */
+  public Scope(
+      UnitSystem units,
+      Answers project,
+      List<Box> boxes,
+      List<Room> rooms,
+      List<Opening> openings,
+      Answers site,
+      Answers deckAndRoof,
+      Answers envelope,
+      Answers services,
+      Answers finishes,
+      Map<Trade, Assignment> assignments,
+      List<Quote> quotes,
+      List<OwnItem> ownItems,
+      List<OwnTask> ownTasks,
+      List<OwnLink> ownLinks,
+      List<CrewEntry> crews,
+      List<CalendarEntry> calendars,
+      List<HolidayEntry> holidays,
+      List<ProgressEntry> progress,
+      List<DelayEntry> delays,
+      Answers loan,
+      Answers options,
+      List<EnteredCell> entered) {
+    this(
+        units,
+        project,
+        boxes,
+        rooms,
+        openings,
+        site,
+        deckAndRoof,
+        envelope,
+        services,
+        finishes,
+        assignments,
+        quotes,
+        ownItems,
+        ownTasks,
+        ownLinks,
+        crews,
+        calendars,
+        holidays,
+        progress,
+        delays,
+        List.of(),
+        loan,
+        options,
+        entered);
+  }
+
+  /** The same choices before anything has happened. */
+  public Scope unbegun() {
+    return new Scope(
+        units,
+        project,
+        boxes,
+        rooms,
+        openings,
+        site,
+        deckAndRoof,
+        envelope,
+        services,
+        finishes,
+        assignments,
+        quotes,
+        ownItems,
+        ownTasks,
+        ownLinks,
+        crews,
+        calendars,
+        holidays,
+        List.of(),
+        List.of(),
+        List.of(),
+        loan,
+        options,
+        entered);
   }
 
   public boolean generatesTasks() {

@@ -19,6 +19,7 @@ final class OwnEntryChecks {
     tasks();
     calendars();
     progress();
+    ledger();
   }
 
   private void quotes() {
@@ -107,6 +108,27 @@ final class OwnEntryChecks {
             entry.cell(),
             "task '" + entry.task() + "' is finished, yet not complete",
             "expected 100 % or nothing under Complete");
+      }
+    }
+  }
+
+  private void ledger() {
+    var shares = new HashMap<String, String>();
+    for (var entry : scope.ledger()) {
+      if (entry.inPlace().isPresent()) {
+        var before = shares.putIfAbsent(entry.line(), entry.cell());
+        if (before != null) {
+          faults.faultAt(
+              entry.cell(),
+              "a second Work in place for line " + Plain.quoted(entry.line()),
+              "expected one; the first is in the row of " + CellPlace.split(before)[1]);
+        }
+      }
+      if (entry.originalQuantity().isPresent() && entry.originalBudget().isEmpty()) {
+        faults.faultAt(
+            entry.cell(),
+            "an Original quantity without an Original budget for " + Plain.quoted(entry.line()),
+            "expected both or only the budget");
       }
     }
   }

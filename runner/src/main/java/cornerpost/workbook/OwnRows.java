@@ -13,6 +13,8 @@ import cornerpost.scope.DelayQuestions;
 import cornerpost.scope.DurationUnit;
 import cornerpost.scope.HolidayEntry;
 import cornerpost.scope.HolidayQuestions;
+import cornerpost.scope.LedgerEntry;
+import cornerpost.scope.LedgerQuestions;
 import cornerpost.scope.LinkRelation;
 import cornerpost.scope.OwnItem;
 import cornerpost.scope.OwnItemQuestions;
@@ -320,5 +322,29 @@ final class OwnRows {
                     r.findText(DelayQuestions.BORNE_BY).orElse(""),
                     r.cell(DelayQuestions.EVENT)))
         .toList();
+  }
+
+  List<LedgerEntry> ledger(List<Answers> rows) {
+    return whole(rows, LedgerQuestions.LINE).stream()
+        .map(
+            r ->
+                new LedgerEntry(
+                    r.text(LedgerQuestions.LINE),
+                    number(r, LedgerQuestions.ORIGINAL_BUDGET),
+                    number(r, LedgerQuestions.ORIGINAL_QUANTITY),
+                    orNothing(r, LedgerQuestions.CHANGES),
+                    orNothing(r, LedgerQuestions.COMMITTED),
+                    orNothing(r, LedgerQuestions.INVOICED),
+                    orNothing(r, LedgerQuestions.PAID),
+                    orNothing(r, LedgerQuestions.RETAINED),
+                    number(r, LedgerQuestions.IN_PLACE),
+                    orNothing(r, LedgerQuestions.STORED),
+                    orNothing(r, LedgerQuestions.DRAWN),
+                    r.cell(LedgerQuestions.LINE)))
+        .toList();
+  }
+
+  private static BigDecimal orNothing(Answers row, Question question) {
+    return number(row, question).orElse(BigDecimal.ZERO);
   }
 }

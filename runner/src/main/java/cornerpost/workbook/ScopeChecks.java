@@ -86,6 +86,7 @@ final class ScopeChecks {
             scope.holidays(),
             scope.progress(),
             scope.delays(),
+            scope.ledger(),
             scope.loan(),
             resolved(scope.options(), OptionsQuestions.OWNER_CALENDAR, calendarNames),
             scope.entered());

@@ -13,6 +13,7 @@ import cornerpost.scope.EnvelopeQuestions;
 import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.GeneratedTasks;
 import cornerpost.scope.HolidayQuestions;
+import cornerpost.scope.LedgerQuestions;
 import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningQuestions;
@@ -86,6 +87,7 @@ final class ScopeReader {
     var holidays = own.holidays(rows(OwnerSheet.HOLIDAYS, HolidayQuestions.ALL).toList());
     var progress = own.progress(rows(OwnerSheet.PROGRESS, ProgressQuestions.ALL).toList());
     var delays = own.delays(rows(OwnerSheet.DELAYS, DelayQuestions.ALL).toList());
+    var ledger = own.ledger(rows(OwnerSheet.COST_LEDGER, LedgerQuestions.ALL).toList());
     var loan = form(OwnerSheet.LOAN, LoanQuestions.ALL);
     var options = form(OwnerSheet.OPTIONS, OptionsQuestions.ALL);
     var scope =
@@ -110,6 +112,7 @@ final class ScopeReader {
             holidays,
             progress,
             delays,
+            ledger,
             loan,
             options,
             entries.entered());

@@ -15,7 +15,7 @@ final class TemplateTexts {
           "Then run the plan. These may wait until you need them:",
           "5. Loan and Options: borrowing, contingency, price rise, your own hours.",
           "6. Own items, Own tasks, Own links, Crews: what the plan should hold besides.",
-          "7. Quotes, Progress, Delays: as prices come in and work goes on. Lines and tasks are named by the ids that a run shows.",
+          "7. Quotes, Progress, Delays, Cost ledger: as prices and invoices come in and work goes on. Lines and tasks are named by the ids that a run shows.",
           "8. Calendars, Holidays: working weeks and days off; four weeks stand there already.",
           "Shaded cells are yours to fill in. An empty one takes the usual value shown beside it or in the note on its column.",
           "You may add rows, columns, notes and sheets of your own; keep the labels and column names as they are.",
@@ -113,6 +113,10 @@ final class TemplateTexts {
           two(
               "What comes later than planned",
               "Each row makes one task or delivery later; the run shows what that moves.");
+      case COST_LEDGER ->
+          two(
+              "The money already moved, line by line of the cost plan",
+              "By the ids of the cost plan; one row a line or one an invoice. Amounts before tax; tax has lines of its own.");
       case LOAN ->
           two(
               "What is borrowed, and how it is paid out",

@@ -10,6 +10,7 @@ import cornerpost.scope.DelayQuestions;
 import cornerpost.scope.EnvelopeQuestions;
 import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.HolidayQuestions;
+import cornerpost.scope.LedgerQuestions;
 import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.OpeningQuestions;
 import cornerpost.scope.OptionsQuestions;
@@ -88,6 +89,7 @@ public final class TemplateWriter {
       case HOLIDAYS -> HolidayQuestions.ALL;
       case PROGRESS -> ProgressQuestions.ALL;
       case DELAYS -> DelayQuestions.ALL;
+      case COST_LEDGER -> LedgerQuestions.ALL;
       case LOAN -> LoanQuestions.ALL;
       case OPTIONS -> OptionsQuestions.ALL;
     };
