@@ -19,8 +19,11 @@ import java.util.List;
  * what a delay does while the order stays, can be asked of the two passes.
  */
 final class Sequence {
-  /** Schedules without a better one after which houses of every kind tried found none later. */
-  private static final long PATIENCE = 400;
+  /**
+   * Tasks placed without a better schedule after which none came later in houses of every kind
+   * tried: some 430 schedules of a house, thousands of a small network.
+   */
+  private static final long FRUITLESS_TASKS = 60_000;
 
   /** A crew's hands go from one task to another. */
   record Handover(String before, String after, String crew) {}
@@ -38,10 +41,15 @@ final class Sequence {
     this.lowerBound = lowerBound;
   }
 
+  private static long patience(Network network) {
+    return Math.max(1, FRUITLESS_TASKS / Math.max(1, network.activities().size()));
+  }
+
   /** Finds planned dates; the same seed and schedule count give the same. */
   static Sequence of(Network network, long schedules, long seed) {
     var schedule =
-        Sequencer.sequence(network, Budget.schedules(schedules).withPatience(PATIENCE), seed);
+        Sequencer.sequence(
+            network, Budget.schedules(schedules).withPatience(patience(network)), seed);
     var handovers = schedule.crewLimited() ? Handing.of(network, schedule) : List.<Handover>of();
     return new Sequence(
         schedule.timetable(),
