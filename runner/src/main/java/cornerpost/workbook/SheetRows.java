@@ -2,11 +2,12 @@ package cornerpost.workbook;
 
 import cornerpost.workbook.parts.Markup;
 import cornerpost.workbook.parts.Place;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 
 /**
  * The rows of a result sheet, written as the markup of ISO/IEC 29500 part 1, 18.3.1.80 (sheetData).
@@ -14,13 +15,21 @@ import java.util.TreeMap;
  * most of a run's time and memory.
  */
 final class SheetRows {
-  private final TreeMap<Integer, Row> rows = new TreeMap<>();
+  private final ArrayList<Row> rows = new ArrayList<>(); // by number; none where nothing stands
   private final Map<SheetStyle, Integer> looks = new LinkedHashMap<>();
 
   private static final class Row {
-    final TreeMap<Integer, Cell> cells = new TreeMap<>();
+    Cell[] cells = new Cell[16]; // by column; none where nothing stands
     double height;
     boolean folded;
+
+    Cell cell(int column) {
+      if (column >= cells.length) {
+        cells = Arrays.copyOf(cells, Math.max(column + 1, 2 * cells.length));
+      }
+      if (cells[column] == null) cells[column] = new Cell();
+      return cells[column];
+    }
   }
 
   private static final class Cell {
@@ -31,11 +40,16 @@ final class SheetRows {
 
   /** Rows count from one, columns from nothing. */
   private Cell cell(int row, int column) {
-    return row(row).cells.computeIfAbsent(column, c -> new Cell());
+    return row(row).cell(column);
   }
 
   private Row row(int row) {
-    return rows.computeIfAbsent(row, r -> new Row());
+    while (rows.size() <= row) rows.add(null);
+    var there = rows.get(row);
+    if (there != null) return there;
+    var made = new Row();
+    rows.set(row, made);
+    return made;
   }
 
   void look(int row, int column, SheetStyle look) {
@@ -91,12 +105,13 @@ final class SheetRows {
   }
 
   boolean anyFolded() {
-    return rows.values().stream().anyMatch(r -> r.folded);
+    for (var row : rows) if (row != null && row.folded) return true;
+    return false;
   }
 
   /** The last row with anything on it; nothing on an empty sheet. */
   int last() {
-    return rows.isEmpty() ? 0 : rows.lastKey();
+    return Math.max(0, rows.size() - 1);
   }
 
   /**
@@ -106,7 +121,9 @@ final class SheetRows {
    */
   CharSequence xml(List<Integer> styles) {
     var xml = new StringBuilder(1 << 16);
-    for (var r : rows.entrySet()) row(r.getKey(), r.getValue(), styles, xml);
+    for (int r = 1; r < rows.size(); r++) {
+      if (rows.get(r) != null) row(r, rows.get(r), styles, xml);
+    }
     return xml;
   }
 
@@ -115,9 +132,10 @@ final class SheetRows {
     if (row.height > 0) xml.append(" ht=\"").append(row.height).append("\" customHeight=\"1\"");
     if (row.folded) xml.append(" outlineLevel=\"1\"");
     xml.append('>');
-    for (Map.Entry<Integer, Cell> c : row.cells.entrySet()) {
-      var cell = c.getValue();
-      xml.append("<c r=\"").append(Place.letters(c.getKey())).append(number);
+    for (int c = 0; c < row.cells.length; c++) {
+      var cell = row.cells[c];
+      if (cell == null) continue;
+      xml.append("<c r=\"").append(Place.letters(c)).append(number);
       xml.append("\" s=\"").append(cell.look < 0 ? 0 : styles.get(cell.look)).append('"');
       if (!cell.type.isEmpty()) xml.append(" t=\"").append(cell.type).append('"');
       if (cell.content.isEmpty()) xml.append("/>");
