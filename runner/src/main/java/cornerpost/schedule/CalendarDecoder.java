@@ -152,6 +152,13 @@ final class CalendarDecoder extends Decoder {
     }
   }
 
+  /** Puts the tasks where another search has them; places by position in the network. */
+  void show(long[] places) {
+    for (int i : task) {
+      plan.put(i, places[i], g.minutes[i]);
+    }
+  }
+
   /** The kept schedule. */
   void putInto(Sweep target) {
     target.end = Long.MIN_VALUE;

@@ -70,12 +70,17 @@ final class CrewUse {
   }
 
   boolean needs(int i, int crew) {
-    for (int c : crewOf[i]) {
-      if (c == crew) {
-        return true;
+    return need(i, crew) > 0;
+  }
+
+  /** How many of the crew the task needs; 0 if it does not need it. */
+  int need(int i, int crew) {
+    for (int c = 0; c < crewOf[i].length; c++) {
+      if (crewOf[i][c] == crew) {
+        return needed[i][c];
       }
     }
-    return false;
+    return 0;
   }
 
   /** Cuts the profile at the moment, so that a change can begin there; gives its position. */

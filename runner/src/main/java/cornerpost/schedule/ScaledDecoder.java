@@ -179,6 +179,25 @@ final class ScaledDecoder extends Decoder {
     return p.after[task];
   }
 
+  /** Puts the tasks where another search has them; places by position in the network. */
+  void show(long[] places, Graph g) {
+    for (int j = 0; j < size; j++) {
+      int i = p.task[j];
+      long number =
+          g.kind[i] == Graph.WORK ? places[i] : g.calendar[i].worked(g.startAt(i, places[i]));
+      start[j] = (int) Math.floorDiv(number - p.base + p.step - 1, p.step);
+    }
+  }
+
+  /** The end of the tasks where they are. */
+  int endOfStarts() {
+    int last = 0;
+    for (int j = 0; j < size; j++) {
+      last = Math.max(last, start[j] + p.duration[j]);
+    }
+    return last;
+  }
+
   /** The kept schedule with real dates. */
   void putInto(Sweep plan) {
     Graph g = plan.graph;

@@ -103,8 +103,11 @@ final class Search {
   /**
    * Takes the schedule that the decoder holds now into the population, in place of one of the
    * worse.
+   *
+   * @param end of that schedule
    */
-  void takeIn() {
+  void takeIn(long end) {
+    keep(end);
     decoder.listByStart(child);
     int worst = 0;
     for (int q = 1; q < filled; q++) {

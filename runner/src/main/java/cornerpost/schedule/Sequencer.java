@@ -10,6 +10,9 @@ public final class Sequencer {
   /** Decisions of the exact search in any round; one costs less than a schedule. */
   private static final long LEAST_NODES = 6_000;
 
+  /** Orders of two tasks in the first round where calendars differ. */
+  private static final long FIRST_ORDERS = 25;
+
   private static final int SMALL = 45; // tasks up to which the exact search gets the larger share
   private static final int LARGE = 80; // beyond, the time is better spent on orders of work
 
@@ -19,11 +22,11 @@ public final class Sequencer {
    * A schedule within crew numbers.
    *
    * <p>If the early dates ask no crew for too much they are the schedule, and nothing ends earlier.
-   * Else rounds of {@link Search} take turns with an exact search ({@link BranchAndBound}, where
-   * all tasks share one calendar) until the end meets a lower bound, the exact search has gone
-   * through everything, or the budget is spent. A task holds its crews from its start to its
-   * finish, nights and weekends between included; one that has started holds them from when it goes
-   * on.
+   * Else rounds of {@link Search} take turns with an exact search ({@link BranchAndBound} where it
+   * is fit for it, else {@link OrderSearch}) until the end meets a lower bound, the exact search
+   * has gone through everything, or the budget is spent. A task holds its crews from its start to
+   * its finish, nights and weekends between included; one that has started holds them from when it
+   * goes on.
    *
    * @param budget how long to look for a better one
    * @param seed of the random numbers; the same network, seed and schedule count give the same
@@ -42,14 +45,26 @@ public final class Sequencer {
     var plan = new Sweep(g);
     var scaled = ScaledProject.of(network, early);
     if (scaled.isPresent()) {
-      var run = new ScaledRun(scaled.get(), early, use, plan, budget, seed);
+      var orders = new OrderSearch(network, use, early, budget.stop());
+      var run = new ScaledRun(scaled.get(), orders, plan, budget, seed);
       return new CrewSchedule(timetable, plan, run.bound(), true, run.built());
     }
     var decoder = new CalendarDecoder(network);
     var search = new Search(decoder, budget, seed);
+    var orders = new OrderSearch(network, use, early, budget.stop());
     search.run(1, early.end);
-    long bound = new Bounds(g, use, early).lowestEnd(search.bestEnd());
-    search.run(Long.MAX_VALUE, bound);
+    boolean proved = search.bestEnd() <= early.end;
+    for (long round = FIRST_ORDERS; !proved && !search.spent(); round = 4 * round) {
+      proved = orders.run(search.bestEnd(), Math.min(round, budget.schedules()));
+      if (orders.best() != null) {
+        decoder.show(orders.best());
+        search.takeIn(orders.end());
+      }
+      if (!proved) {
+        search.run(2 * round, early.end);
+      }
+    }
+    long bound = proved ? search.bestEnd() : orders.lowestEnd(search.bestEnd());
     decoder.putInto(plan);
     return new CrewSchedule(timetable, plan, Math.min(bound, plan.end), true, search.built());
   }
@@ -61,11 +76,12 @@ public final class Sequencer {
     private final Search search;
     private final Budget budget;
     private final Windows windows;
+    private final OrderSearch orders;
     private final ScaledProject mirror; // null where reversed time is not for the exact search
     private long bound; // in steps
 
-    ScaledRun(
-        ScaledProject project, Sweep early, CrewUse use, Sweep plan, Budget budget, long seed) {
+    ScaledRun(ScaledProject project, OrderSearch orders, Sweep plan, Budget budget, long seed) {
+      this.orders = orders;
       this.project = project;
       this.budget = budget;
       decoder = new ScaledDecoder(project);
@@ -73,8 +89,8 @@ public final class Sequencer {
       search.run(1, 0);
       mirror = mirror(project);
       windows = new Windows(project, seed, budget.stop());
-      Graph g = early.graph;
-      bound = steps(new Bounds(g, use, early).lowestEnd(realEnd(g, search.bestEnd())), g);
+      Graph g = orders.graph();
+      bound = steps(orders.lowestEnd(realEnd(g, search.bestEnd())), g);
       rounds();
       decoder.putInto(plan);
       end = plan.end;
@@ -104,9 +120,15 @@ public final class Sequencer {
 
     private void rounds() {
       boolean exact = BranchAndBound.suits(project);
-      long round = FIRST_ROUND;
+      long round = exact ? FIRST_ROUND : 8 * FIRST_ORDERS;
+      if (search.bestEnd() > bound) {
+        decide(FIRST_ORDERS);
+      }
       while (search.bestEnd() > bound && !search.spent()) {
         search.run(round, bound);
+        if (!exact && search.bestEnd() > bound && !search.spent()) {
+          decide(round / 2);
+        }
         if (exact && search.bestEnd() > bound && !search.spent()) {
           long share = Math.min(round, budget.schedules());
           prove(LEAST_NODES + (project.size <= SMALL ? 3 * share : share / 4));
@@ -118,7 +140,7 @@ public final class Sequencer {
           round = 4 * round;
         } else {
           round =
-              exact && project.size <= LARGE ? Math.min(4 * round, LONGEST_ROUND) : Long.MAX_VALUE;
+              !exact || project.size <= LARGE ? Math.min(4 * round, LONGEST_ROUND) : Long.MAX_VALUE;
         }
       }
     }
@@ -129,6 +151,18 @@ public final class Sequencer {
       }
       ScaledProject mirror = project.mirrored();
       return BranchAndBound.suits(mirror) ? mirror : null;
+    }
+
+    /** Where lags are negative or tasks are many. */
+    private void decide(long most) {
+      boolean through = orders.run(realEnd(orders.graph(), search.bestEnd()), most);
+      if (orders.best() != null) {
+        decoder.show(orders.best(), orders.graph());
+        search.takeIn(steps(orders.end(), orders.graph()));
+      }
+      if (through) {
+        bound = search.bestEnd();
+      }
     }
 
     private void openWindows(long most) {
@@ -189,7 +223,7 @@ public final class Sequencer {
      */
     private void take(int[] start) {
       System.arraycopy(start, 0, decoder.start, 0, start.length);
-      search.takeIn();
+      search.takeIn(decoder.endOfStarts());
     }
   }
 }

@@ -57,7 +57,10 @@ class HousePlanTest {
     assertThat(programme.drivingPath()).startsWith("start").endsWith("move-in");
     assertThat(programme.moveIn()).isEqualTo(programme.finish());
     assertThat(programme.delivery().orElseThrow()).isBefore(programme.moveIn());
-    assertThat(programme.lowerBoundDays()).isLessThanOrEqualTo(programme.durationDays());
+    assertThat(programme.crewLimited()).isTrue();
+    assertThat(programme.proved()).isTrue();
+    assertThat(programme.gapDays()).isZero();
+    assertThat(programme.lowerBoundDays()).isEqualByComparingTo(programme.durationDays());
     for (var t : programme.tasks()) {
       assertThat(t.start()).as(t.id()).isAfterOrEqualTo(t.earlyStart());
       assertThat(t.waitsFor()).as(t.id()).isNotBlank();

@@ -1,0 +1,488 @@
+package cornerpost.schedule;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * For each task the earliest and the latest place it can have if the whole is to end by a given
+ * moment, for any mix of calendars, relations and lags.
+ *
+ * <p>Four rules narrow the windows until nothing changes: links, forward and backward; of two tasks
+ * that cannot share a crew, if one cannot go first the other does; a task comes after all that must
+ * go before it with the same crew, which need their working time; and edge finding, which tells
+ * from the working time between two moments that a task must come before or after a set of others.
+ * A crew with more work between two moments than working time refutes the end. The rules that add
+ * up working time count it in the union of the calendars of the crew's tasks, so that what they
+ * conclude holds for any mix.
+ *
+ * <p>Sources: J. Carlier and E. Pinson, "An algorithm for solving the job-shop problem", Management
+ * Science 35 (1989) 164-176 (pairs; edge finding); W. Nuijten, "Time and resource constrained
+ * scheduling", thesis, Eindhoven 1994 (edge finding in O(tasks squared)); P. Baptiste, C. Le Pape
+ * and W. Nuijten, "Constraint-Based Scheduling", 2001, ch. 2. Counting in working minutes of a
+ * union of calendars is our own.
+ */
+final class TimeWindows {
+  private static final int MOST_TASKS_OF_A_CREW = 400; // the rules look at all pairs
+
+  final Graph g;
+  private final CrewUse use;
+  private final long[] minutes;
+  private final int words;
+  private final long[] linked; // by links alone: bit j of row i, j starts after i has finished
+  private final List<Group> groups = new ArrayList<>();
+  private final int[][] rivals; // tasks that cannot run beside it for want of a crew
+  private final int[][] sharing; // tasks with a crew in common
+  private final int[] queue;
+  private final boolean[] queued;
+  private int head;
+  private int waiting;
+  private long changes;
+
+  long[] low;
+  long[] high;
+  long[] earlyStart; // of holding the crews; likewise the other three
+  long[] earlyFinish;
+  long[] lateStart;
+  long[] lateFinish;
+  long[] ordered; // as linked, with what has been found and decided
+
+  /** The tasks of one crew. */
+  private final class Group {
+    final int[] all;
+    final long[] energy; // minutes times number needed
+    final int available;
+    final int[] one; // those of which no two can run at once
+    final WorkCalendar union;
+    final long[] from;
+    final long[] until;
+    final long[] work;
+    final long[] found;
+    final long[] foundBack;
+    final Integer[] byFrom;
+    final long[] sums;
+    final long[] ends;
+
+    Group(int crew, int[] tasks) {
+      all = tasks;
+      available = use.available(crew);
+      energy = new long[tasks.length];
+      WorkCalendar hull = null;
+      for (int k = 0; k < tasks.length; k++) {
+        int i = tasks[k];
+        energy[k] = minutes[i] * use.need(i, crew);
+        WorkCalendar own =
+            g.kind[i] == Graph.ELAPSED ? WorkCalendar.roundTheClock() : g.calendar[i];
+        hull = hull == null ? own : hull.hull(own);
+      }
+      union = hull;
+      one = Arrays.stream(tasks).filter(i -> 2 * use.need(i, crew) > available).toArray();
+      int m = tasks.length;
+      from = new long[m];
+      until = new long[m];
+      work = new long[m];
+      found = new long[m];
+      foundBack = new long[m];
+      sums = new long[m];
+      ends = new long[m];
+      byFrom = new Integer[m];
+    }
+  }
+
+  TimeWindows(Network network, CrewUse use) {
+    g = network.graph();
+    this.use = use;
+    minutes = g.minutes;
+    int n = g.size;
+    words = (n + 63) / 64;
+    linked = new long[n * words];
+    links();
+    rivals = new int[n][];
+    List<List<Integer>> found = new ArrayList<>();
+    List<List<Integer>> common = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      found.add(new ArrayList<>());
+      common.add(new ArrayList<>());
+    }
+    for (int crew = 0; crew < use.crews(); crew++) {
+      int wanted = crew;
+      int[] tasks =
+          java.util.stream.IntStream.range(0, n).filter(i -> use.need(i, wanted) > 0).toArray();
+      if (tasks.length < 2 || tasks.length > MOST_TASKS_OF_A_CREW) {
+        continue;
+      }
+      groups.add(new Group(crew, tasks));
+      for (int i : tasks) {
+        for (int j : tasks) {
+          if (i != j && !common.get(i).contains(j)) {
+            common.get(i).add(j);
+          }
+          if (i != j
+              && use.need(i, crew) + use.need(j, crew) > use.available(crew)
+              && !has(linked, i, j)
+              && !has(linked, j, i)
+              && !found.get(i).contains(j)) {
+            found.get(i).add(j);
+          }
+        }
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      rivals[i] = found.get(i).stream().mapToInt(Integer::intValue).toArray();
+    }
+    sharing = new int[n][];
+    for (int i = 0; i < n; i++) {
+      sharing[i] = common.get(i).stream().mapToInt(Integer::intValue).toArray();
+    }
+    queue = new int[n];
+    queued = new boolean[n];
+    low = new long[n];
+    high = new long[n];
+    earlyStart = new long[n];
+    earlyFinish = new long[n];
+    lateStart = new long[n];
+    lateFinish = new long[n];
+    ordered = new long[n * words];
+  }
+
+  /** Who surely starts after whom has finished: along finish-to-start links without a lead. */
+  private void links() {
+    for (int k = g.size - 1; k >= 0; k--) {
+      int i = g.order[k];
+      for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
+        int l = g.out[o];
+        int a = g.after[l];
+        if (!g.fromStart[l] && !g.toFinish[l] && g.lag[l] >= 0 && g.state[a] == Graph.NOT_STARTED) {
+          linked[i * words + (a >> 6)] |= 1L << a;
+          for (int w = 0; w < words; w++) {
+            linked[i * words + w] |= linked[a * words + w];
+          }
+        }
+      }
+    }
+  }
+
+  private boolean has(long[] rows, int i, int j) {
+    return (rows[i * words + (j >> 6)] >>> j & 1) != 0;
+  }
+
+  /** Whether it is known that the second starts after the first has finished. */
+  boolean before(int i, int j) {
+    return has(ordered, i, j);
+  }
+
+  int[] rivals(int i) {
+    return rivals[i];
+  }
+
+  /** What a state of the windows consists of, to go back to. */
+  long[][] state() {
+    return new long[][] {
+      low.clone(),
+      high.clone(),
+      earlyStart.clone(),
+      earlyFinish.clone(),
+      lateStart.clone(),
+      lateFinish.clone(),
+      ordered.clone()
+    };
+  }
+
+  void restore(long[][] s) {
+    long[][] now = {low, high, earlyStart, earlyFinish, lateStart, lateFinish, ordered};
+    for (int k = 0; k < now.length; k++) {
+      System.arraycopy(s[k], 0, now[k], 0, s[k].length);
+    }
+  }
+
+  /** The windows for an end by the given moment; false if there can be no such end. */
+  boolean open(Sweep early, long end) {
+    long[] late = early.backward(minutes, end, false);
+    System.arraycopy(linked, 0, ordered, 0, linked.length);
+    for (int i = 0; i < g.size; i++) {
+      if (g.state[i] == Graph.DONE) {
+        continue;
+      }
+      low[i] = early.place[i];
+      high[i] = late[i];
+      if (low[i] > high[i]) {
+        return false;
+      }
+      earlyStart[i] = g.startAt(i, low[i]);
+      earlyFinish[i] = g.finishAt(i, low[i], minutes[i]);
+      lateStart[i] = g.startAt(i, high[i]);
+      lateFinish[i] = g.finishAt(i, high[i], minutes[i]);
+    }
+    return settle();
+  }
+
+  /** Decides that one task goes first; false if that refutes the end. */
+  boolean decide(int first, int second) {
+    return order(first, second) && settle();
+  }
+
+  private boolean order(int i, int j) {
+    if (has(ordered, i, j)) {
+      return true;
+    }
+    ordered[i * words + (j >> 6)] |= 1L << j;
+    changes++;
+    return raise(j, g.placeStartingFrom(j, earlyFinish[i]))
+        && lower(i, g.placeFinishingBy(i, lateStart[j], minutes[i]));
+  }
+
+  private boolean raise(int i, long at) {
+    if (at <= low[i]) {
+      return true;
+    }
+    if (at > high[i]) {
+      return false;
+    }
+    changes++;
+    low[i] = at;
+    earlyStart[i] = g.startAt(i, at);
+    earlyFinish[i] = g.finishAt(i, at, minutes[i]);
+    enqueue(i);
+    return true;
+  }
+
+  private boolean lower(int i, long at) {
+    if (at >= high[i]) {
+      return true;
+    }
+    if (at < low[i]) {
+      return false;
+    }
+    changes++;
+    high[i] = at;
+    lateStart[i] = g.startAt(i, at);
+    lateFinish[i] = g.finishAt(i, at, minutes[i]);
+    enqueue(i);
+    return true;
+  }
+
+  private void enqueue(int i) {
+    if (!queued[i]) {
+      queued[i] = true;
+      queue[(head + waiting++) % queue.length] = i;
+    }
+  }
+
+  /** Applies all rules until nothing changes; false if the end is refuted. */
+  private boolean settle() {
+    boolean possible = followLinks();
+    long seen = -1;
+    while (possible && seen != changes) {
+      seen = changes;
+      for (int k = 0; possible && k < groups.size(); k++) {
+        Group group = groups.get(k);
+        possible =
+            pairs(group) && followLinks() && energy(group) && sequence(group) && followLinks();
+      }
+    }
+    while (waiting > 0) {
+      queued[queue[head]] = false;
+      head = (head + 1) % queue.length;
+      waiting--;
+    }
+    return possible;
+  }
+
+  private boolean followLinks() {
+    while (waiting > 0) {
+      int i = queue[head];
+      head = (head + 1) % queue.length;
+      waiting--;
+      queued[i] = false;
+      boolean running = g.state[i] == Graph.RUNNING;
+      long start = running ? g.realStart[i] : earlyStart[i];
+      for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
+        int l = g.out[o];
+        int a = g.after[l];
+        if (g.state[a] != Graph.DONE
+            && !raise(a, g.placeAfter(l, start, earlyFinish[i], minutes[a]))) {
+          return false;
+        }
+      }
+      for (int q = g.inFirst[i]; q < g.inFirst[i + 1]; q++) {
+        int l = g.in[q];
+        int b = g.before[l];
+        boolean movable =
+            g.state[b] == Graph.NOT_STARTED || g.state[b] == Graph.RUNNING && !g.fromStart[l];
+        if (movable && !lower(b, g.placeBefore(l, high[i], minutes[i], minutes[b]))) {
+          return false;
+        }
+      }
+      for (int j : sharing[i]) {
+        if (has(ordered, i, j) && !raise(j, g.placeStartingFrom(j, earlyFinish[i]))) {
+          return false;
+        }
+        if (has(ordered, j, i) && !lower(j, g.placeFinishingBy(j, lateStart[i], minutes[j]))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Of two tasks that cannot run at once, the one that cannot go first goes second. */
+  private boolean pairs(Group group) {
+    for (int i : group.all) {
+      for (int j : rivals[i]) {
+        if (j > i && !has(ordered, i, j) && !has(ordered, j, i)) {
+          boolean first = earlyFinish[i] <= lateStart[j];
+          boolean second = earlyFinish[j] <= lateStart[i];
+          if (!first && !second) {
+            return false;
+          }
+          if (!first && !order(j, i) || !second && !order(i, j)) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
+  /** Whether the crew has working time enough between any two moments. */
+  private boolean energy(Group group) {
+    if (group.one.length == group.all.length) {
+      return true; // edge finding says it too
+    }
+    int m = group.all.length;
+    measure(group, group.all);
+    for (int k = 0; k < m; k++) {
+      group.byFrom[k] = k;
+    }
+    Arrays.sort(group.byFrom, 0, m, (x, y) -> Long.compare(group.from[y], group.from[x]));
+    for (int last = 0; last < m; last++) {
+      long sum = 0;
+      long limit = group.until[last];
+      for (int k = 0; k < m; k++) {
+        int q = group.byFrom[k];
+        if (group.until[q] <= limit) {
+          sum += group.energy[q];
+          if (sum > group.available * (limit - group.from[q])) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
+  private void measure(Group group, int[] tasks) {
+    for (int k = 0; k < tasks.length; k++) {
+      group.from[k] = group.union.worked(earlyStart[tasks[k]]);
+      group.until[k] = group.union.worked(lateFinish[tasks[k]]);
+    }
+  }
+
+  /** Tasks of which no two can run at once: what must go before or after others. */
+  private boolean sequence(Group group) {
+    int[] tasks = group.one;
+    int m = tasks.length;
+    if (m < 2) {
+      return true;
+    }
+    measure(group, tasks);
+    for (int k = 0; k < m; k++) {
+      group.work[k] = minutes[tasks[k]];
+      group.found[k] = Long.MIN_VALUE;
+      group.foundBack[k] = Long.MIN_VALUE;
+    }
+    if (!edges(group, m, group.from, group.until, group.found)) {
+      return false;
+    }
+    known(group, false);
+    long[] mirroredFrom = new long[m];
+    long[] mirroredUntil = new long[m];
+    for (int k = 0; k < m; k++) {
+      mirroredFrom[k] = -group.until[k];
+      mirroredUntil[k] = -group.from[k];
+    }
+    System.arraycopy(mirroredFrom, 0, group.from, 0, m);
+    System.arraycopy(mirroredUntil, 0, group.until, 0, m);
+    if (!edges(group, m, group.from, group.until, group.foundBack)) {
+      return false;
+    }
+    known(group, true);
+    for (int k = 0; k < m; k++) {
+      int i = tasks[k];
+      if (group.found[k] > -group.until[k]
+          && !raise(i, g.placeStartingFrom(i, group.union.endOf(group.found[k])))) {
+        return false;
+      }
+      if (group.foundBack[k] > group.from[k]
+          && !lower(
+              i, g.placeFinishingBy(i, group.union.startOf(-group.foundBack[k]), minutes[i]))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A task comes after the working time of all that are known to go before it. */
+  private void known(Group group, boolean back) {
+    int m = group.one.length;
+    long[] found = back ? group.foundBack : group.found;
+    for (int k = 0; k < m; k++) {
+      int j = group.one[k];
+      long at = Long.MIN_VALUE;
+      for (int s = m - 1; s >= 0; s--) { // byFrom is latest first
+        int q = group.byFrom[s];
+        int i = group.one[q];
+        if (q != k && (back ? has(ordered, j, i) : has(ordered, i, j))) {
+          at = Math.max(at, group.from[q]) + group.work[q];
+        }
+      }
+      found[k] = Math.max(found[k], at);
+    }
+  }
+
+  /** Edge finding; false if a set of tasks needs more time than there is. */
+  private boolean edges(Group group, int m, long[] from, long[] until, long[] found) {
+    for (int k = 0; k < m; k++) {
+      group.byFrom[k] = k;
+    }
+    Arrays.sort(group.byFrom, 0, m, (x, y) -> Long.compare(from[y], from[x]));
+    long[] sums = group.sums;
+    long[] ends = group.ends;
+    for (int last = 0; last < m; last++) {
+      long limit = until[last];
+      long sum = 0;
+      long end = Long.MIN_VALUE;
+      for (int s = 0; s < m; s++) {
+        int q = group.byFrom[s];
+        if (until[q] <= limit) {
+          sum += group.work[q];
+          end = Math.max(end, from[q] + sum);
+          if (end > limit) {
+            return false;
+          }
+        }
+        sums[s] = sum;
+        ends[s] = end;
+      }
+      long longest = Long.MIN_VALUE;
+      long endOfLongest = Long.MIN_VALUE;
+      for (int s = m - 1; s >= 0; s--) {
+        int q = group.byFrom[s];
+        if (until[q] <= limit) {
+          if (from[q] + sums[s] > longest) {
+            longest = from[q] + sums[s];
+            endOfLongest = ends[s];
+          }
+        } else {
+          if (sums[s] > 0 && from[q] + sums[s] + group.work[q] > limit) {
+            found[q] = Math.max(found[q], ends[s]);
+          }
+          if (longest > Long.MIN_VALUE && longest + group.work[q] > limit) {
+            found[q] = Math.max(found[q], endOfLongest);
+          }
+        }
+      }
+    }
+    return true;
+  }
+}
