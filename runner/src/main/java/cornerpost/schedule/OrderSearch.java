@@ -13,12 +13,13 @@ import java.util.function.BooleanSupplier;
  * a conflict is taken and each order that settles it is tried in turn. In any schedule within crew
  * numbers two tasks of each set that is too many lie one after the other, so nothing is missed.
  *
- * <p>Of tasks that overlap and cannot run at once the pair with the least room is taken, and first
- * the order that leaves more. Where every two could run at once but not all, the conflict is a
+ * <p>Of tasks that overlap and cannot run at once the pair is taken that must be done in the
+ * shortest time from the earliest start of either to the latest finish (found by trial), and first
+ * the order that leaves more room. Where every two could run at once but not all, the conflict is a
  * smallest set that is too many. Method: F. J. Radermacher, "Scheduling of project networks",
  * Annals of Operations Research 4 (1985) 227-252 (forbidden sets); C.-C. Cheng and S. F. Smith,
  * "Applying constraint satisfaction techniques to job shop scheduling", Annals of Operations
- * Research 70 (1997) 327-357 (which pair, which order).
+ * Research 70 (1997) 327-357 (which order first).
  */
 final class OrderSearch {
   private final Graph g;
@@ -143,7 +144,9 @@ final class OrderSearch {
             && windows.earlyStart[j] < windows.earlyFinish[i]) {
           long one = windows.lateStart[j] - windows.earlyFinish[i];
           long two = windows.lateStart[i] - windows.earlyFinish[j];
-          long room = Math.min(one, two);
+          long room =
+              Math.max(windows.lateFinish[i], windows.lateFinish[j])
+                  - Math.min(windows.earlyStart[i], windows.earlyStart[j]);
           if (room < least) {
             least = room;
             first = one >= two ? i : j;

@@ -10,8 +10,11 @@ public final class Sequencer {
   /** Decisions of the exact search in any round; one costs less than a schedule. */
   private static final long LEAST_NODES = 6_000;
 
-  /** Orders of two tasks in the first round where calendars differ. */
-  private static final long FIRST_ORDERS = 25;
+  /** Orders of two tasks that show whether a proof is easy to have. */
+  private static final long FEW_ORDERS = 5;
+
+  /** Schedules in the first round where calendars differ; a schedule and an order cost the same. */
+  private static final long FIRST_ORDERS = 60;
 
   private static final int SMALL = 45; // tasks up to which the exact search gets the larger share
   private static final int LARGE = 80; // beyond, the time is better spent on orders of work
@@ -54,15 +57,17 @@ public final class Sequencer {
     var orders = new OrderSearch(network, use, early, budget.stop());
     search.run(1, early.end);
     boolean proved = search.bestEnd() <= early.end;
-    for (long round = FIRST_ORDERS; !proved && !search.spent(); round = 4 * round) {
-      proved = orders.run(search.bestEnd(), Math.min(round, budget.schedules()));
+    long most = FEW_ORDERS;
+    for (long round = FIRST_ORDERS; !proved && !search.spent(); round = 3 * round) {
+      proved = orders.run(search.bestEnd(), Math.min(most, budget.schedules()));
       if (orders.best() != null) {
         decoder.show(orders.best());
         search.takeIn(orders.end());
       }
       if (!proved) {
-        search.run(2 * round, early.end);
+        search.run(round, early.end);
       }
+      most = 2 * round;
     }
     long bound = proved ? search.bestEnd() : orders.lowestEnd(search.bestEnd());
     decoder.putInto(plan);
@@ -120,9 +125,9 @@ public final class Sequencer {
 
     private void rounds() {
       boolean exact = BranchAndBound.suits(project);
-      long round = exact ? FIRST_ROUND : 8 * FIRST_ORDERS;
+      long round = exact ? FIRST_ROUND : 2 * FIRST_ORDERS;
       if (search.bestEnd() > bound) {
-        decide(FIRST_ORDERS);
+        decide(FEW_ORDERS);
       }
       while (search.bestEnd() > bound && !search.spent()) {
         search.run(round, bound);
