@@ -187,8 +187,8 @@ public final class NetworkHealth {
           share(due.size(), open.size()),
           DCMA + "5");
     }
-    List<Timing> working = open.stream().filter(t -> !t.activity().isMilestone()).toList();
-    var high = tasks(t -> !t.activity().isMilestone() && t.totalFloatDays() > LONG_DAYS);
+    List<Timing> working = open.stream().filter(NetworkHealth::isWork).toList();
+    var high = tasks(t -> isWork(t) && workingDaysOfFloat(t) > LONG_DAYS);
     if (share(high.size(), working.size()) > FEW) {
       add(
           "high float",
@@ -209,7 +209,7 @@ public final class NetworkHealth {
         negative,
         share(negative.size(), open.size()),
         DCMA + "7");
-    var longTasks = tasks(t -> t.durationDays() > LONG_DAYS);
+    var longTasks = tasks(t -> isWork(t) && t.durationDays() > LONG_DAYS);
     if (share(longTasks.size(), working.size()) > FEW) {
       add(
           "long tasks",
@@ -222,6 +222,17 @@ public final class NetworkHealth {
           share(longTasks.size(), working.size()),
           DCMA + "8");
     }
+  }
+
+  /** Neither a moment nor a wait: a wait is a lag that got a name, and no one works on it. */
+  private static boolean isWork(Timing t) {
+    return !t.activity().isMilestone() && !t.activity().isElapsed();
+  }
+
+  /** The measure is in working days of the plan, whatever calendar the task has. */
+  private double workingDaysOfFloat(Timing t) {
+    WorkCalendar days = network.defaultCalendar();
+    return (double) days.between(t.early().start(), t.late().start()) / days.dayMinutes();
   }
 
   private void dates() {

@@ -127,7 +127,7 @@ public final class Sequencer {
       boolean exact = BranchAndBound.suits(project);
       long round = exact ? FIRST_ROUND : 2 * FIRST_ORDERS;
       if (search.bestEnd() > bound) {
-        decide(FEW_ORDERS);
+        decide(FIRST_ORDERS);
       }
       while (search.bestEnd() > bound && !search.spent()) {
         search.run(round, bound);

@@ -19,6 +19,7 @@ final class PlainPlan {
   static final class Table {
     final int[] workedBefore = new int[MINUTES + 1];
     final int[] beginning; // of each working minute
+    final int[] ending; // of the last of that many working minutes
 
     Table(WorkCalendar calendar) {
       boolean[] works = new boolean[MINUTES];
@@ -34,9 +35,11 @@ final class PlainPlan {
         }
       }
       beginning = new int[MINUTES];
+      ending = new int[MINUTES + 1];
       for (int m = 0; m < MINUTES; m++) {
         if (works[m]) {
           beginning[workedBefore[m]] = m;
+          ending[workedBefore[m] + 1] = m + 1;
         }
         workedBefore[m + 1] = workedBefore[m] + (works[m] ? 1 : 0);
       }
@@ -120,12 +123,7 @@ final class PlainPlan {
       m++;
     }
     start[i] = m;
-    int left = (int) a.minutes();
-    while (left > 0) {
-      left -= t.works(m) ? 1 : 0;
-      m++;
-    }
-    finish[i] = m;
+    finish[i] = t.ending[t.workedBefore[m] + (int) a.minutes()];
   }
 
   /** The relation in words, as a condition. */
