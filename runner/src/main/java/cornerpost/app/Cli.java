@@ -112,6 +112,8 @@ public final class Cli {
                   "delay",
                   "EVENT=DAYS",
                   "an event comes later, such as delivery=12; may be repeated"))
+          .addOption(
+              option("baseline", "NAME", "keep this plan on sheet Baseline, to compare later ones"))
           .addOption(option("seed", "N", "seed of the trials"))
           .addOption(option("trials", "N", "number of trials"));
     }
@@ -266,6 +268,7 @@ public final class Cli {
     var day = value(parsed, "as-of");
     var seed = value(parsed, "seed");
     var trials = value(parsed, "trials");
+    var baseline = value(parsed, "baseline").map(String::strip).filter(b -> !b.isEmpty());
     return new PlanRun.Request(
         workbook,
         prices.isEmpty() ? Optional.empty() : Optional.of(path(command, prices.get())),
@@ -273,7 +276,8 @@ public final class Cli {
         day.isEmpty() ? Optional.empty() : Optional.of(date(command, day.get())),
         delays,
         seed.isEmpty() ? OptionalLong.empty() : OptionalLong.of(seed(command, seed.get())),
-        trials.isEmpty() ? OptionalInt.empty() : OptionalInt.of(trials(command, trials.get())));
+        trials.isEmpty() ? OptionalInt.empty() : OptionalInt.of(trials(command, trials.get())),
+        baseline);
   }
 
   private static Optional<String> value(CommandLine parsed, String option) {

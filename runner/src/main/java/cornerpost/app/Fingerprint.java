@@ -37,6 +37,7 @@ final class Fingerprint {
     add(
         digest,
         request.asOf() + " " + request.delays() + " " + request.seed() + " " + request.trials());
+    request.baseline().ifPresent(b -> add(digest, b));
     return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
   }
 

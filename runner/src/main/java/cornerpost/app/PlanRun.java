@@ -46,7 +46,8 @@ final class PlanRun {
       Optional<LocalDate> asOf,
       List<RunOptions.DelayOption> delays,
       OptionalLong seed,
-      OptionalInt trials) {}
+      OptionalInt trials,
+      Optional<String> baseline) {}
 
   /** What was done. */
   record Result(List<String> summary, List<Path> files, List<Problem> remarks) {}
@@ -147,6 +148,7 @@ final class PlanRun {
             request.delays,
             request.seed,
             request.trials,
+            request.baseline,
             Fingerprint.of(scope.get(), bookMark, request));
     progress.println("cornerpost: planning");
     var result = Planner.plan(scope.get(), facts, prices, options);

@@ -3,7 +3,6 @@ package cornerpost.plan;
 import cornerpost.finance.Finance.DelayEffect;
 import cornerpost.schedule.Network;
 import cornerpost.schedule.Timing;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -28,19 +27,19 @@ final class DelayEffects {
   private final Sequence plain;
   private final Sequence plan;
   private final List<Delay> entered;
-  private final MoneyPlan money;
+  private final DelayCosts costs;
 
   /**
    * @param plain without any delay
    * @param plan with all that are entered
    */
   DelayEffects(
-      Delays planning, Sequence plain, Sequence plan, List<Delay> entered, MoneyPlan money) {
+      Delays planning, Sequence plain, Sequence plan, List<Delay> entered, DelayCosts costs) {
     this.planning = planning;
     this.plain = plain;
     this.plan = plan;
     this.entered = entered;
-    this.money = money;
+    this.costs = costs;
   }
 
   List<DelayEffect> all() {
@@ -77,8 +76,7 @@ final class DelayEffects {
     var goalBefore = Delays.goal(before.ordered());
     var goalAfter = Delays.goal(after.ordered());
     int moved = (int) Math.max(0, ChronoUnit.DAYS.between(goalBefore, goalAfter));
-    var hire = money.rounded(money.hireADay().multiply(BigDecimal.valueOf(moved)));
-    var interest = money.rounded(money.interestADay().multiply(BigDecimal.valueOf(moved)));
+    var cost = costs.of(moved, before, after);
     return new DelayEffect(
         delay.task(),
         delay.name(),
@@ -87,8 +85,8 @@ final class DelayEffects {
         delay.borneBy(),
         moved,
         goalAfter,
-        hire.add(interest),
-        words(delay, before, after, moved, goalAfter) + cost(hire, interest));
+        cost.total(),
+        words(delay, before, after, moved, goalAfter) + said(cost));
   }
 
   // ---- in words -----------------------------------------------------------------------------
@@ -165,15 +163,18 @@ final class DelayEffects {
         + (more == 0 ? "" : " and " + more + " more");
   }
 
-  private String cost(BigDecimal hire, BigDecimal interest) {
-    if (hire.signum() == 0 && interest.signum() == 0) return "";
+  private String said(DelayCosts.Cost cost) {
+    if (cost.total().signum() == 0) return "";
     return "; costs "
-        + money.currency()
+        + costs.currency()
         + " "
-        + hire.toPlainString()
+        + cost.hire().toPlainString()
         + " for hire, insurance and rent and "
-        + interest.toPlainString()
-        + " interest";
+        + cost.interest().toPlainString()
+        + " interest"
+        + (cost.crane().signum() == 0
+            ? ""
+            : ", and " + cost.crane().toPlainString() + " for booking the crane again");
   }
 
   private static String days(int number) {

@@ -85,6 +85,13 @@ final class Delays {
         : times.lastDay();
   }
 
+  /** The task whose last day that is. */
+  static String goalTask(Timetable times) {
+    if (times.network().find(ProgrammeMaker.MOVE_IN).isPresent()) return ProgrammeMaker.MOVE_IN;
+    var path = times.longestPath();
+    return path.get(path.size() - 1);
+  }
+
   /**
    * By how many calendar days an event may come later before the day of move-in moves; found by
    * planning anew with ever larger slips, halving the step. Crews that limit the plan keep their

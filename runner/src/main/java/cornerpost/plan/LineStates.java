@@ -54,7 +54,7 @@ final class LineStates {
       Scope scope, LineTasks tasks, Estimate estimate, Network network, LocalDate status) {
     this.scope = scope;
     this.tasks = tasks;
-    progress = ProgressMap.entries(scope, tasks.work());
+    progress = ProgressMap.entries(scope, tasks.work(), status);
     this.estimate = estimate;
     programme = tasks.programme();
     this.network = network;

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param problems remarks that go with the plan; faults stop the run before this
  * @param fingerprint first twelve hexadecimal digits of the SHA-256 of workbook, price book and
  *     options: two plans with the same one come from the same input
+ * @param replanning against the kept plan, under delays, and in the weeks to come
  */
 public record Plan(
     Scope scope,
@@ -38,7 +39,43 @@ public record Plan(
     List<Check> checks,
     List<Problem> problems,
     LocalDate statusDate,
-    String fingerprint) {
+    String fingerprint,
+    Replanning replanning) {
+
+  /** Where nothing is late, kept or ahead. */
+  public Plan(
+      Scope scope,
+      Facts facts,
+      Optional<PriceBook> book,
+      List<Line> lines,
+      Estimate estimate,
+      WorkPlan work,
+      Programme programme,
+      List<OrderRow> orders,
+      RiskResult risk,
+      Finance finance,
+      List<Check> checks,
+      List<Problem> problems,
+      LocalDate statusDate,
+      String fingerprint) {
+    this(
+        scope,
+        facts,
+        book,
+        lines,
+        estimate,
+        work,
+        programme,
+        orders,
+        risk,
+        finance,
+        checks,
+        problems,
+        statusDate,
+        fingerprint,
+        Replanning.NONE);
+  }
+
   public Plan {
     lines = List.copyOf(lines);
     orders = List.copyOf(orders);
@@ -62,6 +99,7 @@ public record Plan(
         checks,
         all,
         statusDate,
-        fingerprint);
+        fingerprint,
+        replanning);
   }
 }

@@ -111,7 +111,11 @@ public final class Planner {
     var tasks = new LineTasks(work, programme);
     var orders = Orders.of(scope, book, lines, estimate, tasks, status);
     var money = new MoneyPlan(scope, book, estimate, tasks, sequence.network(), orders, status);
-    var effects = new DelayEffects(planning, plain, sequence, delays, money).all();
+    var costs = new DelayCosts(money, Replanner.craneAgain(scope));
+    var effects = new DelayEffects(planning, plain, sequence, delays, costs).all();
+    var replanning =
+        new Replanner(scope, estimate, book, work, tasks, status)
+            .all(options, planning, plain, sequence, delays, orders, costs);
     var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, status));
     return new Plan(
         scope,
@@ -127,7 +131,8 @@ public final class Planner {
         checks,
         problems.all(),
         status,
-        options.fingerprint());
+        options.fingerprint(),
+        replanning);
   }
 
   private Map<String, String> said(List<Delay> delays) {

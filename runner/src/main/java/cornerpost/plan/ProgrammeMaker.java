@@ -42,7 +42,8 @@ final class ProgrammeMaker {
     this.words = words;
     network = sequence.network();
     alone = sequence.alone();
-    noted = ProgressMap.entries(scope, work);
+    noted =
+        ProgressMap.entries(scope, work, network.status().orElse(network.start()).toLocalDate());
   }
 
   /**

@@ -2,6 +2,7 @@ package cornerpost.plan;
 
 import cornerpost.schedule.Progress;
 import cornerpost.schedule.WorkCalendar;
+import cornerpost.scope.LinkRelation;
 import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.ProgressEntry;
 import cornerpost.scope.Scope;
@@ -43,12 +44,18 @@ final class ProgressMap {
     this.problems = problems;
   }
 
-  /** The entries by id of their task; the first of two for one task. */
-  static Map<String, ProgressEntry> entries(Scope scope, WorkPlan work) {
+  /**
+   * The entries by id of their task, as they are planned with; the first of two for one task.
+   *
+   * @param status the day up to which things can have happened
+   */
+  static Map<String, ProgressEntry> entries(Scope scope, WorkPlan work, LocalDate status) {
     var found = new HashMap<String, ProgressEntry>();
     for (var e : scope.progress()) {
       var tasks = Delay.find(e.task(), work);
-      if (tasks.size() == 1) found.putIfAbsent(tasks.get(0).id(), e);
+      if (tasks.size() != 1) continue;
+      var t = tasks.get(0);
+      found.putIfAbsent(t.id(), SettledProgress.of(e, status, t.minutes() == 0).entry());
     }
     return found;
   }
@@ -64,21 +71,61 @@ final class ProgressMap {
             "no single task of this plan has the id '" + e.task() + "'",
             "the entry is kept and changes nothing");
       } else if (found.containsKey(tasks.get(0).id())) {
-        fault(e, "a second entry for task '" + e.task() + "'", "expected one row for each task");
+        problems.fault(
+            OwnerSheet.PROGRESS,
+            e.cell(),
+            "a second entry for task '" + e.task() + "'",
+            "expected one row for each task");
       } else {
-        found.put(tasks.get(0).id(), progress(e, tasks.get(0)));
+        var t = tasks.get(0);
+        var settled = SettledProgress.of(e, status, t.minutes() == 0);
+        for (var s : settled.said()) {
+          problems.remark(OwnerSheet.PROGRESS, e.cell(), s.found(), s.taken());
+        }
+        found.put(t.id(), progress(settled.entry(), t));
       }
     }
+    outOfOrder(found);
     return found;
   }
 
-  private void fault(ProgressEntry e, String found, String expected) {
-    problems.fault(OwnerSheet.PROGRESS, e.cell(), found, expected);
+  /** Work that began before what it waits for was done. */
+  private void outOfOrder(Map<String, Progress> found) {
+    var cells = new HashMap<String, String>();
+    for (var e : scope.progress()) {
+      var tasks = Delay.find(e.task(), work);
+      if (tasks.size() == 1) cells.putIfAbsent(tasks.get(0).id(), e.cell());
+    }
+    for (var l : work.links()) {
+      var after = found.getOrDefault(l.after(), Progress.NONE);
+      if (l.relation() != LinkRelation.FINISH_TO_START || l.lagMinutes() < 0) continue;
+      if (after.start().isEmpty()) continue;
+      var before = found.getOrDefault(l.before(), Progress.NONE);
+      if (before.finish().filter(f -> !f.isAfter(after.start().get())).isPresent()) continue;
+      if (before.finish().isPresent() && sameDay(before.finish().get(), after.start().get())) {
+        continue; // days are noted, not hours
+      }
+      problems.remark(
+          OwnerSheet.PROGRESS,
+          cells.getOrDefault(l.after(), ""),
+          "task '"
+              + l.after()
+              + "' started before '"
+              + l.before()
+              + (before.finish().isPresent() ? "' was finished" : "', which is not finished"),
+          after.finish().isPresent()
+              ? "both are planned as noted"
+              : "its start is kept; what remains of it waits for '" + l.before() + "'");
+    }
+  }
+
+  private static boolean sameDay(LocalDateTime finish, LocalDateTime start) {
+    return finish.minusMinutes(1).toLocalDate().equals(start.toLocalDate());
   }
 
   private Progress progress(ProgressEntry e, WorkTask t) {
     var calendar = calendars.get(t.calendar());
-    if (calendar == null || !sound(e, t.minutes())) return Progress.NONE;
+    if (calendar == null) return Progress.NONE; // said with the task
     if (e.actualFinish().isPresent()) {
       var finish = notAfterStatus(end(e.actualFinish().get(), t, calendar));
       var start =
@@ -104,50 +151,6 @@ final class ProgressMap {
     return left.isPresent()
         ? Progress.started(start, left.get().setScale(0, RoundingMode.UP).longValueExact())
         : Progress.started(start);
-  }
-
-  private boolean sound(ProgressEntry e, long minutes) {
-    boolean sound = true;
-    if (e.actualStart().isPresent() && e.actualStart().get().isAfter(status)) {
-      fault(
-          e,
-          "task '" + e.task() + "' started on " + e.actualStart().get(),
-          "expected a day up to the status date, " + status);
-      sound = false;
-    }
-    if (e.actualFinish().isPresent() && e.actualFinish().get().isAfter(status)) {
-      fault(
-          e,
-          "task '" + e.task() + "' finished on " + e.actualFinish().get(),
-          "expected a day up to the status date, " + status);
-      sound = false;
-    }
-    if (e.actualStart().isPresent()
-        && e.actualFinish().isPresent()
-        && e.actualFinish().get().isBefore(e.actualStart().get())) {
-      fault(
-          e,
-          "task '" + e.task() + "' finished before it started",
-          "expected a finish on or after " + e.actualStart().get());
-      sound = false;
-    }
-    if (e.actualFinish().isPresent() && e.actualStart().isEmpty() && minutes > 0) {
-      fault(
-          e,
-          "task '" + e.task() + "' is finished but not started",
-          "expected the day on which it started");
-      sound = false;
-    }
-    boolean begun =
-        e.remaining().isPresent() || e.complete().filter(c -> c.signum() > 0).isPresent();
-    if (begun && e.actualStart().isEmpty() && e.actualFinish().isEmpty()) {
-      fault(
-          e,
-          "task '" + e.task() + "' has begun, but no day is given",
-          "expected the day on which it started");
-      sound = false;
-    }
-    return sound;
   }
 
   private LocalDateTime notAfterStatus(LocalDateTime moment) {

@@ -15,6 +15,7 @@ import java.util.OptionalLong;
  * @param delays added to those of sheet Delays
  * @param seed of the trials and of the search for a sequence
  * @param trials how many trials the simulation makes, 1 or more
+ * @param baseline the name under which to keep this plan as a baseline
  * @param fingerprint of workbook, price book and options; carried into the plan
  */
 public record RunOptions(
@@ -22,7 +23,18 @@ public record RunOptions(
     List<DelayOption> delays,
     OptionalLong seed,
     OptionalInt trials,
+    Optional<String> baseline,
     String fingerprint) {
+
+  /** Without keeping a baseline. */
+  public RunOptions(
+      Optional<LocalDate> asOf,
+      List<DelayOption> delays,
+      OptionalLong seed,
+      OptionalInt trials,
+      String fingerprint) {
+    this(asOf, delays, seed, trials, Optional.empty(), fingerprint);
+  }
 
   /** Nothing overruled. */
   public static final RunOptions NONE =
@@ -47,15 +59,20 @@ public record RunOptions(
     requireNonNull(asOf, "asOf");
     requireNonNull(seed, "seed");
     requireNonNull(trials, "trials");
+    requireNonNull(baseline, "baseline");
     requireNonNull(fingerprint, "fingerprint");
     delays = List.copyOf(delays);
   }
 
   public RunOptions asOf(LocalDate date) {
-    return new RunOptions(Optional.of(date), delays, seed, trials, fingerprint);
+    return new RunOptions(Optional.of(date), delays, seed, trials, baseline, fingerprint);
+  }
+
+  public RunOptions keeping(String name) {
+    return new RunOptions(asOf, delays, seed, trials, Optional.of(name), fingerprint);
   }
 
   public RunOptions delaying(List<DelayOption> others) {
-    return new RunOptions(asOf, others, seed, trials, fingerprint);
+    return new RunOptions(asOf, others, seed, trials, baseline, fingerprint);
   }
 }

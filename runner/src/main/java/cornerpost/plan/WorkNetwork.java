@@ -39,10 +39,12 @@ import java.util.stream.Collectors;
 final class WorkNetwork {
   private final WorkPlan work;
   private final Scope scope;
+  private final LocalDate status;
   private final Problems problems;
   private final Map<String, WorkCalendar> calendars = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
-  private WorkNetwork(WorkPlan work, Scope scope, Problems problems) {
+  private WorkNetwork(WorkPlan work, Scope scope, LocalDate status, Problems problems) {
+    this.status = status;
     this.work = work;
     this.scope = scope;
     this.problems = problems;
@@ -50,10 +52,10 @@ final class WorkNetwork {
 
   /** The network before any delay; empty, with the faults noted, if there can be none. */
   static Optional<Network> of(WorkPlan work, Scope scope, LocalDate status, Problems problems) {
-    return new WorkNetwork(work, scope, problems).build(status);
+    return new WorkNetwork(work, scope, status, problems).build();
   }
 
-  private Optional<Network> build(LocalDate status) {
+  private Optional<Network> build() {
     calendars();
     var standard = calendar(work.defaultCalendar(), OwnerSheet.PROJECT, standardCell());
     var crews = new ArrayList<Crew>();
@@ -65,9 +67,14 @@ final class WorkNetwork {
       crews.add(new Crew(c.name(), c.available(), calendar));
     }
     var progress = new ProgressMap(work, scope, calendars, status, problems).read();
+    var booked = Bookings.of(scope, work, status);
     var activities = new ArrayList<Activity>();
     for (var t : work.tasks()) {
-      activities.add(activity(t, progress.getOrDefault(t.id(), Progress.NONE)));
+      activities.add(
+          activity(
+              t,
+              progress.getOrDefault(t.id(), Progress.NONE),
+              Optional.ofNullable(booked.get(t.id()))));
     }
     var links = work.links().stream().map(WorkNetwork::link).toList();
     if (standard.isEmpty() || problems.stop()) return Optional.empty();
@@ -123,14 +130,18 @@ final class WorkNetwork {
 
   // ---- tasks and links --------------------------------------------------------------------
 
-  private Activity activity(WorkTask t, Progress progress) {
+  private Activity activity(WorkTask t, Progress progress, Optional<LocalDate> booked) {
+    var notBefore =
+        booked.isEmpty() || t.notBefore().filter(booked.get()::isBefore).isPresent()
+            ? t.notBefore()
+            : booked;
     return new Activity(
         t.id(),
         t.name(),
         t.minutes(),
         t.elapsed() ? LagUnit.ELAPSED_MINUTES : LagUnit.WORKING_MINUTES,
         calendar(t.calendar(), OwnerSheet.OWN_TASKS, taskCell(t.id())),
-        t.notBefore().map(LocalDate::atStartOfDay),
+        notBefore.map(LocalDate::atStartOfDay),
         t.deadline().map(d -> d.plusDays(1).atStartOfDay()),
         t.demands(),
         progress);
@@ -259,7 +270,7 @@ final class WorkNetwork {
   }
 
   private String progressCell(String id) {
-    var entry = ProgressMap.entries(scope, work).get(id);
+    var entry = ProgressMap.entries(scope, work, status).get(id);
     return entry == null ? "" : entry.cell();
   }
 

@@ -46,6 +46,7 @@ public final class PlanJson {
     out.objects("orders", plan.orders(), this::order);
     new ScheduleJson(plan, out).write();
     new MoneyJson(plan, out).write();
+    new ReplanJson(plan, out).write();
     out.objects(
         "checks",
         plan.checks(),

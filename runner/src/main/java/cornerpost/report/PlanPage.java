@@ -25,7 +25,9 @@ public final class PlanPage {
   private static final freemarker.template.Version RULES = Configuration.VERSION_2_3_33;
 
   private static final List<String> TEMPLATES =
-      List.of("plan", "answer", "house", "way", "money", "orders", "checks", "sources", "parts");
+      List.of(
+          "plan", "answer", "house", "way", "money", "moving", "orders", "checks", "sources",
+          "parts");
 
   private final Configuration configuration;
 

@@ -55,12 +55,12 @@ public enum Relation {
   }
 
   /** Whether the start of the task before is waited for, rather than its finish. */
-  boolean fromStart() {
+  public boolean fromStart() {
     return fromStart;
   }
 
   /** Whether the finish of the task after waits, rather than its start. */
-  boolean toFinish() {
+  public boolean toFinish() {
     return toFinish;
   }
 

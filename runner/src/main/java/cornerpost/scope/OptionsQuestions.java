@@ -53,6 +53,41 @@ public final class OptionsQuestions {
       Question.share(OPTIONS, "How far prices move together").standard("0.3").upTo("0.95");
   public static final Question TRIALS =
       Question.whole(OPTIONS, "Trials").from("100").upTo("1000000").standard("2000");
+  public static final Question WANTED =
+      Question.date(OPTIONS, "Wanted move-in")
+          .optional()
+          .help("A day to win back, where the plan ends later: what that costs is worked out.");
+  public static final Question KEEP_BASELINE =
+      Question.text(OPTIONS, "Keep as baseline")
+          .optional()
+          .help(
+              "A name under which the next run keeps its plan on sheet Baseline, to compare later"
+                  + " ones with; another name keeps another.");
+  public static final Question OVERTIME =
+      Question.share(OPTIONS, "Extra pay on a sixth day")
+          .standard("0.5")
+          .upTo("3")
+          .help("On top of the usual rate, for hired work on a Saturday.");
+  public static final Question EXTRA_HANDS =
+      Question.share(OPTIONS, "Work of extra hands")
+          .standard("0.6")
+          .from("0.05")
+          .upTo("1")
+          .help("A crew twice as large does this much more, for hands are in each other's way.");
+  public static final Question OVERLAP =
+      Question.share(OPTIONS, "Overlap at most")
+          .standard("0.25")
+          .upTo("0.9")
+          .help("Share of a task still to do when the next may begin, if days are to be won back.");
+  public static final Question REWORK =
+      Question.share(OPTIONS, "Rework in an overlap")
+          .standard("0.1")
+          .upTo("1")
+          .help("Share of the work done during an overlap that is done twice.");
+  public static final Question CRANE_AGAIN =
+      Question.money(OPTIONS, "Booking the crane again")
+          .standard("0")
+          .help("What the crane firm asks for another day, once for each delay that moves it.");
   public static final Question SEED = Question.whole(OPTIONS, "Seed of the trials").standard("1");
 
   public static final List<Question> ALL =
@@ -70,7 +105,14 @@ public final class OptionsQuestions {
           RENT,
           CORRELATION,
           TRIALS,
-          SEED);
+          SEED,
+          WANTED,
+          KEEP_BASELINE,
+          EXTRA_HANDS,
+          OVERTIME,
+          OVERLAP,
+          REWORK,
+          CRANE_AGAIN);
 
   private OptionsQuestions() {}
 }

@@ -21,8 +21,15 @@ public final class ProgressQuestions {
   public static final Question COMPLETE =
       Question.share(PROGRESS, "Complete").upTo("1").optional().help("The share done.");
 
+  public static final Question BOOKED =
+      Question.date(PROGRESS, "Booked for")
+          .optional()
+          .help(
+              "The day for which its crew, crane or inspector is firmly booked: the task does not"
+                  + " start before, and no other order of work moves it.");
+
   public static final List<Question> ALL =
-      List.of(TASK, ACTUAL_START, ACTUAL_FINISH, REMAINING, COMPLETE);
+      List.of(TASK, ACTUAL_START, ACTUAL_FINISH, REMAINING, COMPLETE, BOOKED);
 
   private ProgressQuestions() {}
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param assignments one for each trade
  * @param entered every answered cell of the owner's sheets that takes part in the plan, by label,
  *     with what it holds as text: what the stale mark compares
+ * @param baselines rows of earlier plans that were kept, the first one first
  */
 public record Scope(
     UnitSystem units,
@@ -38,7 +39,8 @@ public record Scope(
     List<LedgerEntry> ledger,
     Answers loan,
     Answers options,
-    List<EnteredCell> entered) {
+    List<EnteredCell> entered,
+    List<BaselineRow> baselines) {
 
   /** An entry as it stood when the workbook was read. */
   public record EnteredCell(OwnerSheet sheet, String cell, String label, Object value) {}
@@ -59,9 +61,10 @@ public record Scope(
     delays = List.copyOf(delays);
     ledger = List.copyOf(ledger);
     entered = List.copyOf(entered);
+    baselines = List.copyOf(baselines);
   }
 
-  /** One without a cost ledger. */
+  /** One without a cost ledger and without kept plans. */
   public Scope(
       UnitSystem units,
       Answers project,
@@ -110,7 +113,8 @@ public record Scope(
         List.of(),
         loan,
         options,
-        entered);
+        entered,
+        List.of());
   }
 
   /** The same choices before anything has happened. */
@@ -139,7 +143,8 @@ public record Scope(
         List.of(),
         loan,
         options,
-        entered);
+        entered,
+        List.of());
   }
 
   public boolean generatesTasks() {

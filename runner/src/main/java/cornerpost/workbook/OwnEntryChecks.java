@@ -1,7 +1,6 @@
 package cornerpost.workbook;
 
 import cornerpost.scope.Scope;
-import java.math.BigDecimal;
 import java.util.HashMap;
 
 /** Contradictions within the owner's rows. Links and loops are the work planner's to check. */
@@ -18,7 +17,6 @@ final class OwnEntryChecks {
     quotes();
     tasks();
     calendars();
-    progress();
     ledger();
   }
 
@@ -77,37 +75,6 @@ final class OwnEntryChecks {
             calendar.cell(),
             "calendar '" + calendar.name() + "' has no working hours",
             "expected hours on at least one day of the week");
-      }
-    }
-  }
-
-  private void progress() {
-    for (var entry : scope.progress()) {
-      var start = entry.actualStart();
-      var finish = entry.actualFinish();
-      if (finish.isPresent() && start.isEmpty()) {
-        faults.faultAt(
-            entry.cell(),
-            "task '" + entry.task() + "' is finished but not started",
-            "expected an actual start");
-      } else if (finish.isPresent() && finish.get().isBefore(start.get())) {
-        faults.faultAt(
-            entry.cell(),
-            "task '" + entry.task() + "' starts " + start.get() + " and finishes " + finish.get(),
-            "expected a finish not before the start");
-      }
-      if (finish.isPresent() && entry.remaining().filter(r -> r.signum() > 0).isPresent()) {
-        faults.faultAt(
-            entry.cell(),
-            "task '" + entry.task() + "' is finished, yet days remain",
-            "expected 0 or nothing under Remaining days");
-      }
-      if (finish.isPresent()
-          && entry.complete().filter(c -> c.compareTo(BigDecimal.ONE) < 0).isPresent()) {
-        faults.faultAt(
-            entry.cell(),
-            "task '" + entry.task() + "' is finished, yet not complete",
-            "expected 100 % or nothing under Complete");
       }
     }
   }

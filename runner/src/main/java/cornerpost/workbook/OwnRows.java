@@ -307,6 +307,7 @@ final class OwnRows {
                     r.findDate(ProgressQuestions.ACTUAL_FINISH),
                     number(r, ProgressQuestions.REMAINING),
                     number(r, ProgressQuestions.COMPLETE),
+                    r.findDate(ProgressQuestions.BOOKED),
                     r.cell(ProgressQuestions.TASK)))
         .toList();
   }

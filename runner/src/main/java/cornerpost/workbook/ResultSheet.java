@@ -30,7 +30,18 @@ enum ResultSheet {
   COST_TO_COMPLETE(
       "Cost to complete",
       "What each stage still costs, and whether the money left covers it. The budget is live."),
+  BASELINE(
+      "Baseline",
+      "Plans that were kept, and this one against the last of them. Name another one under Keep as"
+          + " baseline on sheet Options."),
+  LOOK_AHEAD(
+      "Look-ahead", "The next three weeks by crew, with what must be ready. Dates need a new run."),
   DELAY_EFFECTS("Delay effects", "What each delay does to move-in and to the money."),
+  RESEQUENCING(
+      "Resequencing",
+      "Other orders of the work while something is late, as moves to carry out. Needs a new run."),
+  RECOVERY(
+      "Recovery", "What it costs to win days back, the cheapest measure first. Needs a new run."),
   RISK("Risk", "How sure cost and finish are: many trials of the whole plan."),
   CHECKS(
       "Checks",

@@ -32,6 +32,10 @@ public final class ResultWorkbook {
           SheetDraws::write,
           SheetCostToComplete::write,
           SheetDelayEffects::write,
+          SheetBaseline::write,
+          SheetLookAhead::write,
+          SheetResequencing::write,
+          SheetRecovery::write,
           SheetRisk::write,
           SheetChecks::write,
           SheetSummary::write);

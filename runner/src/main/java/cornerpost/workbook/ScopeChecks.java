@@ -89,7 +89,8 @@ final class ScopeChecks {
             scope.ledger(),
             scope.loan(),
             resolved(scope.options(), OptionsQuestions.OWNER_CALENDAR, calendarNames),
-            scope.entered());
+            scope.entered(),
+            scope.baselines());
     if (house) {
       new BoxChecks(checked, facts, faults).run();
       new OpeningChecks(checked, facts, faults).run();

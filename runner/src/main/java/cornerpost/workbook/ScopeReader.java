@@ -115,7 +115,8 @@ final class ScopeReader {
             ledger,
             loan,
             options,
-            entries.entered());
+            entries.entered(),
+            new BaselineRows(workbook, faults).read());
     return new ScopeChecks(scope, house, facts, faults).checked();
   }
 

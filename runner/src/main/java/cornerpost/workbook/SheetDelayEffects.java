@@ -1,7 +1,16 @@
 package cornerpost.workbook;
 
+import cornerpost.plan.Replanning.SlipCurve;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
 /** Sheet Delay effects: what each delay moves, and what it costs. */
 final class SheetDelayEffects {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
   private SheetDelayEffects() {}
 
   static void write(ResultRun run) {
@@ -36,5 +45,129 @@ final class SheetDelayEffects {
     }
     if (row == Addresses.FIRST_ROW) page.text(2, 1, "No delay is entered.");
     SheetTables.finish(page, row - 1, 9, 1);
+    var replanning = run.plan.replanning();
+    if (replanning.slip().isEmpty()) return;
+    row = day(run, page, row + 1);
+    row = moved(run, page, row + 1);
+    row = ways(run, page, row + 1);
+    slip(run, page, row + 1, replanning.slip().get());
+  }
+
+  private static int head(SheetPage page, int row, String text) {
+    page.text(row, 1, text, page.plain().strong());
+    return row + 1;
+  }
+
+  private static int day(ResultRun run, SheetPage page, int from) {
+    var d = run.plan.replanning().dayCost();
+    var money = page.number(run.moneyFormat());
+    int row = head(page, from, "What a day of delay costs");
+    page.text(row, 1, "Hire, insurance and rent", page.wrapped());
+    page.number(row++, 7, d.hire(), money);
+    page.text(row, 1, "Interest on what is drawn", page.wrapped());
+    page.number(row++, 7, d.interest(), money);
+    page.text(row, 1, "Each day", page.wrapped().strong());
+    page.formula(row, 7, "H" + (row - 2) + "+H" + (row - 1), d.aDay(), money.strong());
+    row++;
+    page.text(row, 1, "Booking the crane again, once", page.wrapped());
+    page.number(row++, 7, d.crane(), money);
+    return row;
+  }
+
+  private static int moved(ResultRun run, SheetPage page, int from) {
+    int row = head(page, from, "What moves, against the plan without delays");
+    for (var m : run.plan.replanning().moved()) {
+      int at = row;
+      page.text(row, 0, m.id(), page.wrapped());
+      run.addresses.taskRow(m.id()).ifPresent(r -> page.link(at, 0, ResultSheet.SCHEDULE, r));
+      page.text(row, 1, m.name(), page.wrapped());
+      page.number(row, 2, m.days(), page.number("0"));
+      page.text(row, 4, m.crews(), page.wrapped());
+      page.date(row, 6, m.to(), page.dateLook());
+      page.text(
+          row,
+          8,
+          "was to begin on "
+              + m.from().format(DAY)
+              + (m.floatUsed().signum() > 0
+                  ? "; uses up " + m.floatUsed().toPlainString() + " days of its float"
+                  : ""),
+          page.wrapped().indented());
+      row++;
+    }
+    return row;
+  }
+
+  private static int ways(ResultRun run, SheetPage page, int from) {
+    var before = run.plan.replanning().wayBefore();
+    var after = run.plan.programme().deliveryToMoveIn();
+    if (before.isEmpty()) return from;
+    int row = head(page, from, "The longest way from delivery to move-in");
+    page.text(row, 1, before.equals(after) ? "Before and now" : "Now", page.wrapped());
+    page.text(row++, 8, names(run, after), page.wrapped().indented());
+    if (!before.equals(after)) {
+      page.text(row, 1, "Before", page.wrapped());
+      page.text(row++, 8, names(run, before), page.wrapped().indented());
+    }
+    return row;
+  }
+
+  private static String names(ResultRun run, List<String> ids) {
+    return ids.stream()
+        .map(id -> run.plan.work().task(id).map(t -> t.name()).orElse(id))
+        .collect(Collectors.joining(", then "));
+  }
+
+  private static void slip(ResultRun run, SheetPage page, int from, SlipCurve s) {
+    int row =
+        head(
+            page,
+            from,
+            s.lastDay()
+                .map(
+                    d ->
+                        s.eventName()
+                            + " may come up to "
+                            + d.format(DAY)
+                            + " without moving move-in")
+                .orElse(s.eventName() + ": no slip up to the end of this table moves move-in"));
+    int first = row;
+    for (var p : s.points()) {
+      page.text(row, 0, s.event(), page.wrapped());
+      page.text(row, 1, p.days() == 0 ? s.eventName() + " as planned" : s.eventName());
+      page.number(row, 2, p.days(), page.number("0"));
+      page.number(row, 5, p.moveInDays(), page.number("0").strong());
+      page.date(row, 6, p.moveIn(), page.dateLook());
+      page.number(row, 7, p.cost(), page.number(run.moneyFormat()));
+      var why =
+          s.kinks().stream()
+              .filter(k -> k.days() == p.days())
+              .map(k -> k.words())
+              .collect(Collectors.joining("; "));
+      page.text(row, 8, why, page.wrapped().indented());
+      row++;
+    }
+    var labels = reference("C", first, row - 1);
+    var texts = s.points().stream().map(p -> Integer.toString(p.days())).toList();
+    var chart =
+        new ChartXml("Move-in later by, against days of slip", "days", "0")
+            .line(
+                new ChartXml.Series(
+                    "Move-in later by, days",
+                    labels,
+                    texts,
+                    reference("F", first, row - 1),
+                    s.points().stream().map(p -> (double) p.moveInDays()).toList(),
+                    ChartXml.Paint.line(SheetStyle.INK, "")));
+    SheetCharts.put(
+        run,
+        ResultSheet.DELAY_EFFECTS,
+        "Slip",
+        new SheetCharts.Place(9, first - 1, 17, first + 19),
+        chart);
+  }
+
+  private static String reference(String letter, int first, int last) {
+    return "'Delay effects'!$" + letter + "$" + first + ":$" + letter + "$" + last;
   }
 }

@@ -34,6 +34,7 @@ final class SheetPrint {
             + ", page &P of &N&RInput "
             + escaped(run.plan.fingerprint());
     page.frame().print(metric ? A4 : LETTER, which != ResultSheet.SUMMARY, MARGINS, footer);
+    if (which == ResultSheet.LOOK_AHEAD) page.frame().onOnePage();
     if (which != ResultSheet.SUMMARY) {
       page.name(
           "_xlnm.Print_Titles", "$" + Addresses.HEADER_ROW + ":$" + Addresses.HEADER_ROW, false);

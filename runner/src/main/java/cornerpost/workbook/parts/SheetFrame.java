@@ -200,6 +200,11 @@ public final class SheetFrame {
 
   // ---- paper ----------------------------------------------------------------------------------
 
+  /** Prints on one page, after {@link #print}. */
+  public void onOnePage() {
+    child("pageSetup").set("fitToHeight", 1);
+  }
+
   /**
    * Prints as wide as the paper.
    *

@@ -1,0 +1,146 @@
+package cornerpost.plan;
+
+import cornerpost.plan.Replanning.Kink;
+import cornerpost.plan.Replanning.SlipCurve;
+import cornerpost.plan.Replanning.SlipPoint;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Move-in and cost against days of slip of one event: each point is the plan that a run with that
+ * delay gives, other entered delays included.
+ */
+final class SlipCurves {
+  /** Slips that are looked at, in days. */
+  static final int MOST = 60;
+
+  private final Delays planning;
+  private final Sequence plain;
+  private final List<Delay> others;
+  private final Delay event;
+
+  /**
+   * @param plain without any delay
+   * @param others entered delays of other events
+   * @param event the one that slips; its own days do not count
+   */
+  SlipCurves(Delays planning, Sequence plain, List<Delay> others, Delay event) {
+    this.planning = planning;
+    this.plain = plain;
+    this.others = others;
+    this.event = event;
+  }
+
+  private record Planned(Sequence sequence, LocalDate moveIn, boolean drives) {}
+
+  SlipCurve curve(DelayCosts costs) {
+    var plans = IntStream.rangeClosed(0, MOST).parallel().mapToObj(this::planned).toList();
+    var base = plans.get(0);
+    var points = new ArrayList<SlipPoint>();
+    for (int k = 0; k <= MOST; k++) {
+      var p = plans.get(k);
+      int moved = (int) Math.max(0, ChronoUnit.DAYS.between(base.moveIn, p.moveIn));
+      points.add(
+          new SlipPoint(k, p.moveIn, moved, costs.of(moved, base.sequence, p.sequence).total()));
+    }
+    int last = 0;
+    while (last <= MOST && points.get(Math.min(last, MOST)).moveInDays() == 0) last++;
+    var planned = base.sequence.planned(event.task()).firstDay();
+    return new SlipCurve(
+        event.task(),
+        event.name(),
+        planned,
+        points,
+        kinks(plans, points, last),
+        last > MOST ? Optional.empty() : Optional.of(planned.plusDays(last - 1)));
+  }
+
+  private Planned planned(int days) {
+    var all = new ArrayList<>(others);
+    if (days > 0) {
+      all.add(new Delay(event.task(), event.name(), days, "", "", event.sheet(), event.cell()));
+    }
+    var sequence = all.isEmpty() ? plain : planning.with(all, plain);
+    return new Planned(sequence, Delays.goal(sequence.ordered()), drives(sequence));
+  }
+
+  /** Whether a chain of driving waits leads from the event to the goal. */
+  private boolean drives(Sequence sequence) {
+    var times = sequence.ordered();
+    var seen = new java.util.HashSet<String>();
+    var next = new java.util.ArrayDeque<String>();
+    next.add(Delays.goalTask(times));
+    while (!next.isEmpty()) {
+      var id = next.remove();
+      if (id.equals(event.task())) return true;
+      if (seen.add(id)) times.timing(id).drivers().forEach(l -> next.add(l.before()));
+    }
+    return false;
+  }
+
+  private List<Kink> kinks(List<Planned> plans, List<SlipPoint> points, int last) {
+    var kinks = new ArrayList<Kink>();
+    IntFunction<Planned> at = plans::get;
+    var base = plans.get(0).sequence;
+    if (last > MOST) {
+      kinks.add(new Kink(MOST, "float lasts: nothing up to here moves move-in"));
+      return kinks;
+    }
+    kinks.add(
+        new Kink(
+            last,
+            last == 1
+                ? "there is no float: the first day moves move-in"
+                : "float of "
+                    + event.name()
+                    + " is used up: "
+                    + (last - 1)
+                    + (last == 2 ? " day moves" : " days move")
+                    + " nothing, from here on "
+                    + event.name()
+                    + " holds up "
+                    + follower(at.apply(last).sequence)));
+    for (int k = last + 1; k <= MOST; k++) {
+      var was = at.apply(k - 1);
+      var is = at.apply(k);
+      int step = points.get(k).moveInDays() - points.get(k - 1).moveInDays();
+      boolean first = order(is.sequence) != order(base) && order(was.sequence) == order(base);
+      if (first && kinks.stream().noneMatch(x -> x.words().equals(OTHER_ORDER))) {
+        kinks.add(new Kink(k, OTHER_ORDER));
+      } else if (step > LONG_WEEKEND) {
+        kinks.add(
+            new Kink(k, "this day costs " + step + ": work that waits for it runs into days off"));
+      }
+      if (was.drives && !is.drives) {
+        kinks.add(new Kink(k, "other work holds up move-in longer than " + event.name()));
+      }
+    }
+    return kinks;
+  }
+
+  /** A step longer than a week is more than work that goes on at weekends alone. */
+  private static final int LONG_WEEKEND = 7;
+
+  private static final String OTHER_ORDER =
+      "from here on the crews go in another order, which ends sooner";
+
+  /** Orders are the same if the crews go from task to task in the same way. */
+  private static int order(Sequence s) {
+    return s.handovers().hashCode();
+  }
+
+  private String follower(Sequence sequence) {
+    var times = sequence.ordered();
+    return sequence.network().links().stream()
+        .filter(l -> l.before().equals(event.task()))
+        .filter(l -> times.timing(l.after()).drivers().contains(l))
+        .map(l -> sequence.network().get(l.after()).name())
+        .findFirst()
+        .orElse("the work behind it");
+  }
+}
