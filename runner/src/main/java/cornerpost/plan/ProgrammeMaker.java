@@ -15,6 +15,7 @@ import cornerpost.work.WorkTask;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -92,15 +93,29 @@ final class ProgrammeMaker {
         findings());
   }
 
-  /** Published checks of a network's make-up, as advice on one that the owner drew up alone. */
+  /**
+   * Published checks of a network's make-up, as advice on the tasks that the owner drew up. Where
+   * the rest is generated the crews' order counts among the links, and of each finding only the
+   * owner's tasks and links are told.
+   */
   private List<Programme.NetworkFinding> findings() {
-    if (scope.generatesTasks()) return List.of();
-    return NetworkHealth.of(alone).stream()
-        .map(
-            f ->
-                new Programme.NetworkFinding(
-                    f.check(), f.severity() == Finding.Severity.NOTE, f.message(), f.items()))
-        .toList();
+    boolean all = !scope.generatesTasks();
+    if (!all && scope.ownTasks().isEmpty()) return List.of();
+    var own = new HashSet<String>();
+    for (var t : scope.ownTasks()) own.add(t.id());
+    var told = new ArrayList<Programme.NetworkFinding>();
+    for (var f : NetworkHealth.of(all ? alone : sequence.ordered())) {
+      var items = all ? f.items() : f.items().stream().filter(i -> ofOwner(i, own)).toList();
+      if (items.isEmpty()) continue;
+      boolean note = f.severity() == Finding.Severity.NOTE;
+      told.add(new Programme.NetworkFinding(f.check(), note, f.message(), items));
+    }
+    return told;
+  }
+
+  /** A task of the owner's, or a link from or to one. */
+  private static boolean ofOwner(String item, Set<String> own) {
+    return Arrays.stream(item.split(" -> ")).anyMatch(own::contains);
   }
 
   private Optional<LocalDate> day(String id) {

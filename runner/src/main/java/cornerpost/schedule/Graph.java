@@ -20,6 +20,12 @@ final class Graph {
   static final byte RUNNING = 1;
   static final byte DONE = 2;
 
+  /** Ways in which a link adds up, as bits: from the start, to the finish. */
+  static final byte FROM_START = 1;
+
+  static final byte TO_FINISH = 2;
+  static final byte SLOW = 4;
+
   static final long NEVER = Long.MAX_VALUE / 4;
 
   final int size;
@@ -44,6 +50,13 @@ final class Graph {
   final int[] in;
   final int[] outFirst;
   final int[] out;
+  final int[] inTask; // the task before of in[k], side by side for the passes; likewise outTask
+  final int[] outTask;
+  final byte[] inSum; // how a link adds up without its calendar; SLOW if it cannot
+  final byte[] outSum;
+  final long[] inLag;
+  final long[] outLag;
+  final long[] firstPlace; // by its release alone
   final int[] order; // every task after those it waits for; ties by position in the network
   final long start;
 
@@ -85,8 +98,8 @@ final class Graph {
     out = new int[links];
     for (int l = 0; l < links; l++) {
       Link link = network.links().get(l);
-      before[l] = network.indexOf(link.before());
-      after[l] = network.indexOf(link.after());
+      before[l] = network.before(l);
+      after[l] = network.after(l);
       fromStart[l] = link.relation().fromStart();
       toFinish[l] = link.relation().toFinish();
       lag[l] = link.lagMinutes();
@@ -100,11 +113,57 @@ final class Graph {
     }
     int[] nextIn = Arrays.copyOf(inFirst, size);
     int[] nextOut = Arrays.copyOf(outFirst, size);
+    inTask = new int[links];
+    outTask = new int[links];
+    inSum = new byte[links];
+    outSum = new byte[links];
+    inLag = new long[links];
+    outLag = new long[links];
     for (int l = 0; l < links; l++) {
-      in[nextIn[after[l]]++] = l;
-      out[nextOut[before[l]]++] = l;
+      int k = nextIn[after[l]]++;
+      int o = nextOut[before[l]]++;
+      in[k] = l;
+      out[o] = l;
+      inTask[k] = before[l];
+      outTask[o] = after[l];
+      inLag[k] = lag[l];
+      outLag[o] = lag[l];
+      inSum[k] = sum(l);
+      outSum[o] = inSum[k];
+    }
+    firstPlace = new long[size];
+    for (int i = 0; i < size; i++) {
+      boolean same =
+          i > 0
+              && kind[i] == kind[i - 1]
+              && calendar[i] == calendar[i - 1]
+              && release[i] == release[i - 1];
+      firstPlace[i] = same ? firstPlace[i - 1] : placeStartingFrom(i, release[i]);
     }
     order = inOrder();
+  }
+
+  /**
+   * Between two tasks of work in one calendar, neither begun, a link is a difference of two places:
+   * the moments it goes through come back to the same number.
+   */
+  private byte sum(int l) {
+    int i = before[l];
+    int j = after[l];
+    boolean plain =
+        kind[i] == WORK
+            && kind[j] == WORK
+            && calendar[i] == calendar[j]
+            && state[i] == NOT_STARTED
+            && state[j] == NOT_STARTED
+            && (lag[l] == 0 || !plainLag[l]);
+    return plain ? (byte) ((fromStart[l] ? FROM_START : 0) | (toFinish[l] ? TO_FINISH : 0)) : SLOW;
+  }
+
+  /** How much later than the task before the task after is at least, in places. */
+  static long step(byte sum, long lag, long durationBefore, long durationAfter) {
+    long from = (sum & FROM_START) != 0 ? lag : lag + durationBefore;
+    return (sum & TO_FINISH) != 0 ? from - durationAfter : from;
   }
 
   private void progress(int i, Progress p, long status, boolean elapsed) {

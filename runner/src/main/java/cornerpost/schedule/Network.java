@@ -27,6 +27,8 @@ public final class Network {
   private final Optional<LocalDateTime> status;
   private final Map<String, Integer> indexById;
   private final List<WorkCalendar> calendars;
+  private final int[] before; // of each link, the position of a task
+  private final int[] after;
   private final Graph graph;
 
   /**
@@ -104,6 +106,12 @@ public final class Network {
     for (Activity a : this.activities) {
       WorkCalendar own = workedIn(a, crewByName, defaultCalendar);
       calendars.add(met.computeIfAbsent(own, c -> c));
+    }
+    before = new int[this.links.size()];
+    after = new int[before.length];
+    for (int l = 0; l < before.length; l++) {
+      before[l] = indexOf(this.links.get(l).before());
+      after[l] = indexOf(this.links.get(l).after());
     }
     graph = new Graph(this);
   }
@@ -194,6 +202,15 @@ public final class Network {
   /** The same tasks with other links. */
   public Network withLinks(List<Link> others) {
     return of(activities, others, crews, start, defaultCalendar, status);
+  }
+
+  /** Position of the task that the link leads from. */
+  int before(int link) {
+    return before[link];
+  }
+
+  int after(int link) {
+    return after[link];
   }
 
   WorkCalendar calendar(int index) {

@@ -90,6 +90,9 @@ final class OrderSearch {
   boolean run(long known, long mostNodes) {
     end = known;
     best = null;
+    if (g.size > TimeWindows.MOST_TASKS) {
+      return false;
+    }
     most = nodes + mostNodes;
     cut = false;
     do {

@@ -34,11 +34,17 @@ final class Sweep {
     if (g.state[i] == Graph.DONE) {
       return 0;
     }
-    long at = g.placeStartingFrom(i, g.release[i]);
-    for (int k = g.inFirst[i]; k < g.inFirst[i + 1]; k++) {
-      int l = g.in[k];
-      int b = g.before[l];
-      at = Math.max(at, g.placeAfter(l, start[b], finish[b], minutes[i]));
+    long at = g.firstPlace[i];
+    long duration = minutes[i];
+    int last = g.inFirst[i + 1];
+    for (int k = g.inFirst[i]; k < last; k++) {
+      int b = g.inTask[k];
+      byte sum = g.inSum[k];
+      long least =
+          sum == Graph.SLOW
+              ? g.placeAfter(g.in[k], start[b], finish[b], duration)
+              : place[b] + Graph.step(sum, g.inLag[k], minutes[b], duration);
+      at = Math.max(at, least);
     }
     return at;
   }
@@ -78,6 +84,15 @@ final class Sweep {
         || (graph.state[b] == Graph.RUNNING && !graph.fromStart[link]);
   }
 
+  /** As {@link #slack}, by the position of the link among those out of a task. */
+  long slackOut(int i, int o, long[] minutes) {
+    byte sum = graph.outSum[o];
+    int a = graph.outTask[o];
+    return sum == Graph.SLOW
+        ? slack(graph.out[o], minutes)
+        : place[a] - Graph.step(sum, graph.outLag[o], minutes[i], minutes[a]) - place[i];
+  }
+
   /** How far the task before can move, in its own time, until this link moves the task after. */
   long slack(int link, long[] minutes) {
     int b = graph.before[link];
@@ -98,18 +113,33 @@ final class Sweep {
   long[] backward(long[] minutes, long until, boolean meetDeadlines) {
     Graph g = graph;
     long[] late = new long[g.size];
+    int like = -1; // a task of work with the same calendar: the end is the same number to both
+    long number = 0;
     for (int k = g.size - 1; k >= 0; k--) {
       int i = g.order[k];
       if (g.state[i] == Graph.DONE) {
         continue;
       }
-      long last = meetDeadlines ? Math.min(until, g.deadline[i]) : until;
-      long at = g.placeFinishingBy(i, last, minutes[i]);
-      for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
-        int l = g.out[o];
-        int a = g.after[l];
-        if (movable(l) && g.state[a] != Graph.DONE) {
-          at = Math.min(at, g.placeBefore(l, late[a], minutes[a], minutes[i]));
+      long duration = minutes[i];
+      long at;
+      if (g.kind[i] != Graph.WORK || meetDeadlines && g.deadline[i] < until) {
+        at =
+            g.placeFinishingBy(i, Math.min(until, meetDeadlines ? g.deadline[i] : until), duration);
+      } else {
+        if (like < 0 || g.calendar[i] != g.calendar[like]) {
+          like = i;
+          number = g.calendar[i].worked(until);
+        }
+        at = number - duration;
+      }
+      int last = g.outFirst[i + 1];
+      for (int o = g.outFirst[i]; o < last; o++) {
+        int a = g.outTask[o];
+        byte sum = g.outSum[o];
+        if (sum != Graph.SLOW) {
+          at = Math.min(at, late[a] - Graph.step(sum, g.outLag[o], duration, minutes[a]));
+        } else if (movable(g.out[o]) && g.state[a] != Graph.DONE) {
+          at = Math.min(at, g.placeBefore(g.out[o], late[a], minutes[a], duration));
         }
       }
       late[i] = at;

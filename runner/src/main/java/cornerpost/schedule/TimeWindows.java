@@ -25,6 +25,9 @@ import java.util.List;
 final class TimeWindows {
   private static final int MOST_TASKS_OF_A_CREW = 400; // the rules look at all pairs
 
+  /** Above, the table of who goes before whom gets too large, and only working time is added up. */
+  static final int MOST_TASKS = 2_000;
+
   final Graph g;
   private final CrewUse use;
   private final long[] minutes;
@@ -94,9 +97,11 @@ final class TimeWindows {
     this.use = use;
     minutes = g.minutes;
     int n = g.size;
-    words = (n + 63) / 64;
+    words = n > MOST_TASKS ? 0 : (n + 63) / 64;
     linked = new long[n * words];
-    links();
+    if (words > 0) {
+      links();
+    }
     rivals = new int[n][];
     List<List<Integer>> found = new ArrayList<>();
     List<List<Integer>> common = new ArrayList<>();
@@ -112,6 +117,9 @@ final class TimeWindows {
         continue;
       }
       groups.add(new Group(crew, tasks));
+      if (words == 0) {
+        continue;
+      }
       for (int i : tasks) {
         for (int j : tasks) {
           if (i != j && !common.get(i).contains(j)) {
@@ -163,7 +171,7 @@ final class TimeWindows {
   }
 
   private boolean has(long[] rows, int i, int j) {
-    return (rows[i * words + (j >> 6)] >>> j & 1) != 0;
+    return words > 0 && (rows[i * words + (j >> 6)] >>> j & 1) != 0;
   }
 
   /** Whether it is known that the second starts after the first has finished. */

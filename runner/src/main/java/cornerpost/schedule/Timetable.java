@@ -17,6 +17,7 @@ public final class Timetable {
   private final Graph graph;
   private final Sweep early;
   private final long[] late;
+  private final Floats floats;
   private final long[] minutes;
   private final List<Timing> timings;
 
@@ -25,7 +26,8 @@ public final class Timetable {
     this.graph = network.graph();
     this.early = early;
     this.minutes = minutes;
-    late = early.backward(minutes, early.end);
+    floats = Floats.of(early, minutes);
+    late = floats.latePlace();
     boolean[] drivesFinish = early.drivingFinish(minutes);
     var all = new ArrayList<Timing>();
     for (int i = 0; i < graph.size; i++) {
@@ -45,12 +47,7 @@ public final class Timetable {
     long lateStart =
         graph.state[i] == Graph.RUNNING ? graph.realStart[i] : graph.startAt(i, late[i]);
     long lateFinish = graph.finishAt(i, late[i], minutes[i]);
-    long total = graph.floatMinutes(i, early.place[i], late[i]);
-    long free =
-        graph.floatMinutes(i, early.place[i], graph.placeFinishingBy(i, early.end, minutes[i]));
-    for (int o = graph.outFirst[i]; o < graph.outFirst[i + 1]; o++) {
-      free = Math.min(free, early.slack(graph.out[o], minutes));
-    }
+    long total = floats.total()[i];
     var drivers = new ArrayList<Link>();
     for (int k = graph.inFirst[i]; k < graph.inFirst[i + 1]; k++) {
       if (early.drives(graph.in[k], minutes)) {
@@ -62,7 +59,7 @@ public final class Timetable {
         dates,
         ShownDays.dates(lateStart, lateFinish, followsFinish),
         total,
-        Math.min(free, total),
+        floats.free()[i],
         day,
         drivesFinish,
         drivesFinish || total <= 0,

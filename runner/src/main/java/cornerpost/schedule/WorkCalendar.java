@@ -37,6 +37,8 @@ public final class WorkCalendar {
   private final int[] weekBefore = new int[8];
   private final long weekMinutes;
   private final int dayMinutes;
+  private final int commonMinutes; // divides the minutes of every weekday
+  private final byte[] weekdayOf; // each such part of a week's work
   private final SortedSet<LocalDate> holidays;
   private final long[] holidayDay; // only those that take working time away
   private final long[] holidayNumber; // working minutes before the holiday
@@ -125,6 +127,8 @@ public final class WorkCalendar {
     }
     dayMinutes = longest;
     weekMinutes = weekBefore[7];
+    commonMinutes = commonMinutes();
+    weekdayOf = weekdays();
     if (weekMinutes == 0) {
       throw new IllegalArgumentException(
           "Calendar '"
@@ -145,6 +149,28 @@ public final class WorkCalendar {
       holidayNumber[h] = week * weekMinutes + weekBefore[weekday] - lost[h];
       lost[h + 1] = lost[h] + minutes[weekday];
     }
+  }
+
+  private int commonMinutes() {
+    int common = 0;
+    for (int m : minutes) {
+      int a = m;
+      while (a != 0) {
+        int rest = common % a;
+        common = a;
+        a = rest;
+      }
+    }
+    return Math.max(1, common);
+  }
+
+  private byte[] weekdays() {
+    byte[] found = new byte[(int) (weekMinutes / commonMinutes)];
+    for (int d = 0; d < 7; d++) {
+      Arrays.fill(
+          found, weekBefore[d] / commonMinutes, weekBefore[d + 1] / commonMinutes, (byte) d);
+    }
+    return found;
   }
 
   /**
@@ -315,12 +341,12 @@ public final class WorkCalendar {
   long startOf(long number) {
     int h = holidaysBeforeMinute(number);
     long unbroken = number + lost[h];
-    long week = Math.floorDiv(unbroken, weekMinutes);
+    long week =
+        (int) unbroken == unbroken // the shorter division is the faster
+            ? Math.floorDiv((int) unbroken, (int) weekMinutes)
+            : Math.floorDiv(unbroken, weekMinutes);
     int rest = (int) (unbroken - week * weekMinutes);
-    int weekday = 0;
-    while (weekBefore[weekday + 1] <= rest) {
-      weekday++;
-    }
+    int weekday = weekdayOf[rest / commonMinutes];
     return (week * 7 + weekday - EPOCH_SHIFT) * Minutes.A_DAY
         + from[weekday]
         + rest
