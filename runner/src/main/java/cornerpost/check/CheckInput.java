@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param firstDays first planned day of each task, by id
  * @param lastDays last planned day of each task, by id
  * @param lateOrders descriptions of orders whose day has passed
+ * @param shortOfBars items of which the bill buys fewer bars than their cutting plan takes
  */
 public record CheckInput(
     Scope scope,
@@ -31,12 +32,14 @@ public record CheckInput(
     LocalDate moveIn,
     Map<String, LocalDate> firstDays,
     Map<String, LocalDate> lastDays,
-    List<String> lateOrders) {
+    List<String> lateOrders,
+    List<String> shortOfBars) {
   public CheckInput {
     lines = List.copyOf(lines);
     firstDays = Map.copyOf(firstDays);
     lastDays = Map.copyOf(lastDays);
     lateOrders = List.copyOf(lateOrders);
+    shortOfBars = List.copyOf(shortOfBars);
   }
 
   Figure limit(String id) {

@@ -27,6 +27,7 @@ final class MoneyAndTime implements CheckRule {
     beforePermit(in, found);
     contingency(in, found);
     lateOrders(in, found);
+    bars(in, found);
     return found;
   }
 
@@ -101,6 +102,21 @@ final class MoneyAndTime implements CheckRule {
             List.of(
                 in.scope().options().cell(OptionsQuestions.CONTINGENCY_SHELL),
                 in.scope().options().cell(OptionsQuestions.CONTINGENCY_REST)),
+            List.of()));
+  }
+
+  private static void bars(CheckInput in, List<Check> found) {
+    if (in.shortOfBars().isEmpty()) return;
+    found.add(
+        new Check(
+            "bars-short",
+            Topic.MONEY,
+            NOTE,
+            "The bill's allowance for cutting buys fewer bars than the cutting plan takes: "
+                + String.join("; ", in.shortOfBars())
+                + ". Buy by the cutting plan, or join shorter ends where that is allowed",
+            "this plan",
+            List.of(),
             List.of()));
   }
 

@@ -38,6 +38,7 @@ public final class Facts {
           "finishes.csv",
           "outside.csv",
           "waste.csv",
+          "cutting.csv",
           "time.csv",
           "masses.csv",
           "limits.csv");

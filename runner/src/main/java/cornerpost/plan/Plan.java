@@ -19,6 +19,7 @@ import java.util.Optional;
  *
  * @param book the price book; empty where only own tasks are planned and none was named
  * @param lines measured quantities, in the order of the build
+ * @param cutting how bars are sawn, by item
  * @param statusDate the day the plan speaks from
  * @param problems remarks that go with the plan; faults stop the run before this
  * @param fingerprint first twelve hexadecimal digits of the SHA-256 of workbook, price book and
@@ -34,6 +35,7 @@ public record Plan(
     WorkPlan work,
     Programme programme,
     List<OrderRow> orders,
+    List<CuttingPlan> cutting,
     RiskResult risk,
     Finance finance,
     List<Check> checks,
@@ -52,6 +54,7 @@ public record Plan(
       WorkPlan work,
       Programme programme,
       List<OrderRow> orders,
+      List<CuttingPlan> cutting,
       RiskResult risk,
       Finance finance,
       List<Check> checks,
@@ -67,6 +70,7 @@ public record Plan(
         work,
         programme,
         orders,
+        cutting,
         risk,
         finance,
         checks,
@@ -79,6 +83,7 @@ public record Plan(
   public Plan {
     lines = List.copyOf(lines);
     orders = List.copyOf(orders);
+    cutting = List.copyOf(cutting);
     checks = List.copyOf(checks);
     problems = List.copyOf(problems);
   }
@@ -94,6 +99,7 @@ public record Plan(
         work,
         programme,
         orders,
+        cutting,
         risk,
         finance,
         checks,

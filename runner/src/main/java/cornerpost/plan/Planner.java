@@ -13,6 +13,7 @@ import cornerpost.takeoff.Line;
 import cornerpost.takeoff.Takeoff;
 import cornerpost.work.WorkPlan;
 import cornerpost.work.WorkPlanner;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.HashMap;
@@ -116,7 +117,8 @@ public final class Planner {
     var replanning =
         new Replanner(scope, estimate, book, work, tasks, status)
             .all(options, planning, plain, sequence, delays, orders, costs);
-    var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, status));
+    var cutting = CuttingPlans.of(facts, book, lines, estimate);
+    var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, cutting, status));
     return new Plan(
         scope,
         facts,
@@ -126,6 +128,7 @@ public final class Planner {
         work,
         programme,
         orders,
+        cutting,
         risk.join(),
         money.with(effects),
         checks,
@@ -149,12 +152,21 @@ public final class Planner {
         .map(a -> planning.floatDays(a.id(), sequence, MOST_FLOAT));
   }
 
+  private static String shortOf(CuttingPlan p) {
+    return p.description()
+        + ": the cutting plan takes "
+        + p.bars()
+        + ", the bill buys "
+        + p.bought().setScale(1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+  }
+
   private CheckInput checkInput(
       List<Line> lines,
       Estimate estimate,
       WorkPlan work,
       Programme programme,
       List<OrderRow> orders,
+      List<CuttingPlan> cutting,
       LocalDate status) {
     var firstDays = new HashMap<String, LocalDate>();
     var lastDays = new HashMap<String, LocalDate>();
@@ -174,6 +186,7 @@ public final class Planner {
         programme.moveIn(),
         firstDays,
         lastDays,
-        orders.stream().filter(OrderRow::late).map(OrderRow::description).toList());
+        orders.stream().filter(OrderRow::late).map(OrderRow::description).toList(),
+        cutting.stream().filter(CuttingPlan::billIsShort).map(Planner::shortOf).toList());
   }
 }

@@ -16,6 +16,11 @@ final class Anchors {
     return of("task", id);
   }
 
+  /** A picture of cuttings, from the pattern at a place on. */
+  static String cutting(String item, int from) {
+    return of("cutting", item + "/" + from);
+  }
+
   /** Letters, digits, hyphen and dot stay; a slash becomes a colon; the rest its number. */
   static String of(String kind, String id) {
     var out = new StringBuilder(kind).append(':');

@@ -64,6 +64,7 @@ final class OrdersSection {
                         t.done() ? "done" : Words.days(t.totalFloatDays()),
                         t.waitsFor()))
             .toList());
+    model.put("cutting", plan.cutting().stream().map(p -> CuttingDrawing.of(p, plan)).toList());
     var crews = new CrewChart(plan);
     model.put("crewBands", PageModel.markup(crews.bands()));
     model.put("busiest", crews.busiest());

@@ -2,6 +2,7 @@ package cornerpost.report;
 
 import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
+import cornerpost.plan.CuttingPlan;
 import cornerpost.plan.OrderRow;
 import cornerpost.plan.Plan;
 import cornerpost.price.CostLine;
@@ -44,6 +45,7 @@ public final class PlanJson {
     out.objects("quantities", plan.lines(), this::quantity);
     out.objects("costLines", plan.estimate().lines(), this::costLine);
     out.objects("orders", plan.orders(), this::order);
+    out.objects("cuttingPlans", plan.cutting(), this::cutting);
     new ScheduleJson(plan, out).write();
     new MoneyJson(plan, out).write();
     new ReplanJson(plan, out).write();
@@ -174,6 +176,47 @@ public final class PlanJson {
     out.number("leadDays", o.leadDays());
     out.yes("late", o.late());
     out.text("firstTask", o.firstTask());
+  }
+
+  private void cutting(CuttingPlan p) {
+    out.text("item", p.item());
+    out.text("description", p.description());
+    number("stock", p.stock());
+    out.yes("stockAssumed", p.stockAssumed());
+    number("kerf", p.kerf());
+    out.number("bars", p.bars());
+    out.number("leastBars", p.leastBars());
+    number("bought", p.bought());
+    number("pieces", p.cutLength());
+    number("sawn", p.sawn());
+    number("left", p.left());
+    number("unplanned", p.unplanned());
+    out.number("loss", p.loss());
+    out.objects(
+        "cuts",
+        p.cuts(),
+        c -> {
+          out.text("mark", c.mark());
+          number("length", c.length());
+          out.number("count", c.count());
+          out.text("what", c.what());
+        });
+    out.objects(
+        "patterns",
+        p.patterns(),
+        b -> {
+          out.number("bars", b.bars());
+          number("sawn", b.sawn());
+          number("left", b.left());
+          out.objects(
+              "parts",
+              b.parts(),
+              part -> {
+                out.text("mark", part.mark());
+                number("length", part.length());
+                out.number("count", part.count());
+              });
+        });
   }
 
   private void inputs() {

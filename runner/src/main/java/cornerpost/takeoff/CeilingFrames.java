@@ -27,6 +27,7 @@ final class CeilingFrames implements TakeoffRule {
     boolean treated = job.scope().envelope().yes(EnvelopeQuestions.TREATED);
     var item = timber ? Materials.stud(StudSection.TIMBER_38_38, treated) : "ceiling-channel";
     var metres = new ArrayList<Figure>();
+    var pieces = new ArrayList<Piece>();
     var hangers = new ArrayList<Figure>();
     for (var box : job.scope().boxes()) {
       var count =
@@ -37,15 +38,17 @@ final class CeilingFrames implements TakeoffRule {
               Unit.EACH,
               "inside length / spacing rounded up + 1");
       metres.add(count.times(shape.insideWidth(box)));
+      pieces.add(new Piece(shape.insideWidth(box), count, "box " + box.id() + ", ceiling battens"));
       var hung = shape.insideWidth(box).over(job.fact("framing.hanger-spacing")).roundedUp();
       hangers.add(count.times(hung));
     }
-    out.add(
+    out.addCut(
         "ceiling-battens/house/length",
         "Ceiling battens",
         Inside.lengths(metres),
         job.length(),
         "battens x inside width",
+        pieces,
         Buy.of(item, job.fact("waste.studs"), CEILING_BATTENS),
         Labour.of("ceiling-battens", CEILING_BATTENS));
     var hung =

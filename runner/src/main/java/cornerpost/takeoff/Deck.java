@@ -78,13 +78,14 @@ final class Deck implements TakeoffRule {
     lines.add(area);
     lines.add(
         Line.of(
-            "deck/boards",
-            Stage.OUTSIDE,
-            "Deck boards: " + chosen.label(),
-            rows.named().times(length),
-            job.length(),
-            "rows x length",
-            Buy.of("deck-board-" + kind, job.fact("waste.deck-board"), BuildTask.DECK_BOARDS)));
+                "deck/boards",
+                Stage.OUTSIDE,
+                "Deck boards: " + chosen.label(),
+                rows.named().times(length),
+                job.length(),
+                "rows x length",
+                Buy.of("deck-board-" + kind, job.fact("waste.deck-board"), BuildTask.DECK_BOARDS))
+            .cutAs(List.of(new Piece(length, rows.named(), "deck boards"))));
     lines.add(
         Line.of(
             "deck/screws",
@@ -160,31 +161,35 @@ final class Deck implements TakeoffRule {
         beams,
         posts,
         Line.of(
-            "deck/joists",
-            Stage.OUTSIDE,
-            "Joists and rims of the deck",
-            joists.times(depth).plus(length.times(2)),
-            job.length(),
-            "joists x depth, and a rim along both long sides",
-            Buy.of("deck-joist", job.fact("waste.timber"), BuildTask.DECK_FRAME),
-            Labour.of("fix-deck-joist", BuildTask.DECK_FRAME)),
+                "deck/joists",
+                Stage.OUTSIDE,
+                "Joists and rims of the deck",
+                joists.times(depth).plus(length.times(2)),
+                job.length(),
+                "joists x depth, and a rim along both long sides",
+                Buy.of("deck-joist", job.fact("waste.timber"), BuildTask.DECK_FRAME),
+                Labour.of("fix-deck-joist", BuildTask.DECK_FRAME))
+            .cutAs(
+                List.of(new Piece(depth, joists, "deck joists"), Piece.of(length, 2, "deck rims"))),
         Line.of(
-            "deck/beams",
-            Stage.OUTSIDE,
-            "Beams of the deck",
-            beams.named().times(length),
-            job.length(),
-            "beams x length",
-            Buy.of("deck-beam", job.fact("waste.timber"), BuildTask.DECK_FRAME),
-            Labour.of("fix-deck-beam", BuildTask.DECK_FRAME)),
+                "deck/beams",
+                Stage.OUTSIDE,
+                "Beams of the deck",
+                beams.named().times(length),
+                job.length(),
+                "beams x length",
+                Buy.of("deck-beam", job.fact("waste.timber"), BuildTask.DECK_FRAME),
+                Labour.of("fix-deck-beam", BuildTask.DECK_FRAME))
+            .cutAs(List.of(new Piece(length, beams.named(), "deck beams"))),
         Line.of(
-            "deck/post-timber",
-            Stage.OUTSIDE,
-            "Posts of the deck",
-            posts.named().times(height),
-            job.length(),
-            "posts x floor height less boards, joists and beam",
-            Buy.of("deck-post", job.fact("waste.timber"), BuildTask.DECK_FRAME)),
+                "deck/post-timber",
+                Stage.OUTSIDE,
+                "Posts of the deck",
+                posts.named().times(height),
+                job.length(),
+                "posts x floor height less boards, joists and beam",
+                Buy.of("deck-post", job.fact("waste.timber"), BuildTask.DECK_FRAME))
+            .cutAs(List.of(new Piece(height, posts.named(), "deck posts"))),
         Line.of(
             "deck/ties",
             Stage.OUTSIDE,

@@ -15,6 +15,7 @@ import java.util.List;
  * @param shownIn the unit it is shown in
  * @param because how it is measured, in a few words, and its source where there is one
  * @param resources what it asks for; none for a measurement that others build on
+ * @param pieces what a length is cut as; none where bars of it need no plan
  */
 public record Line(
     String id,
@@ -23,12 +24,14 @@ public record Line(
     Figure quantity,
     Unit shownIn,
     String because,
-    List<Resource> resources) {
+    List<Resource> resources,
+    List<Piece> pieces) {
   public Line {
     requireNonNull(id, "id");
     requireNonNull(stage, "stage");
     quantity.in(shownIn); // fails at once if the unit does not fit
     resources = List.copyOf(resources);
+    pieces = List.copyOf(pieces);
   }
 
   public static Line of(
@@ -39,7 +42,13 @@ public record Line(
       Unit shownIn,
       String because,
       Resource... resources) {
-    return new Line(id, stage, description, quantity, shownIn, because, List.of(resources));
+    return new Line(
+        id, stage, description, quantity, shownIn, because, List.of(resources), List.of());
+  }
+
+  /** The same, cut from bars as these pieces; together they are as long as the quantity. */
+  public Line cutAs(List<Piece> cut) {
+    return new Line(id, stage, description, quantity, shownIn, because, resources, cut);
   }
 
   /** The quantity as a row: whoever uses it points at the row. */

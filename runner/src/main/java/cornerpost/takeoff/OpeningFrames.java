@@ -25,6 +25,7 @@ final class OpeningFrames implements TakeoffRule {
   public List<Line> measure(Job job) {
     var lines = new ArrayList<Line>();
     var bySection = new EnumMap<FrameSection, List<Figure>>(FrameSection.class);
+    var pieces = new EnumMap<FrameSection, List<Piece>>(FrameSection.class);
     for (var opening : job.scope().openings()) {
       if (opening.frame() == FrameSection.NO_FRAME) continue;
       var length = length(job, opening);
@@ -32,8 +33,10 @@ final class OpeningFrames implements TakeoffRule {
       lines.add(mass(job, opening));
       lines.add(joints(job, opening));
       bySection.computeIfAbsent(opening.frame(), s -> new ArrayList<>()).add(length.named());
+      pieces.computeIfAbsent(opening.frame(), s -> new ArrayList<>()).addAll(pieces(job, opening));
     }
-    bySection.forEach((section, lengths) -> lines.add(bars(job, section, lengths)));
+    bySection.forEach(
+        (section, lengths) -> lines.add(bars(job, section, lengths).cutAs(pieces.get(section))));
     return lines;
   }
 
@@ -88,6 +91,23 @@ final class OpeningFrames implements TakeoffRule {
     // three sides: the head runs over both posts, the posts end under its outer or centre line
     var head = opening.width().plus(face.times(2));
     return head.plus(opening.height().plus(face).times(2));
+  }
+
+  /** What {@link #members} adds up at the outer edge. */
+  private static List<Piece> pieces(Job job, Opening opening) {
+    var face = job.fact(opening.frame().factId() + ".face");
+    var name = "opening " + opening.id() + ", ";
+    long sheets = Shape.sheets(opening);
+    var head = opening.width().plus(face.times(2));
+    if (Shape.toTheFloor(opening)) {
+      return List.of(
+          Piece.of(head, sheets, name + "head"),
+          Piece.of(opening.height().plus(face), 2 * sheets, name + "posts, mitred at the head"));
+    }
+    return List.of(
+        Piece.of(head, 2 * sheets, name + "head and sill, mitred at both ends"),
+        Piece.of(
+            opening.height().plus(face.times(2)), 2 * sheets, name + "posts, mitred at both ends"));
   }
 
   private static Line bars(Job job, FrameSection section, Collection<Figure> lengths) {

@@ -71,14 +71,23 @@ final class OpeningSeals implements TakeoffRule {
     if (opening.wall() != Wall.ROOF) {
       lines.add(
           Line.of(
-              id + "/drip-bar",
-              Stage.SHELL,
-              name + "drip bar",
-              opening.width().plus(job.fact("drip.overrun").times(2)),
-              job.length(),
-              "width, and beyond the opening on each side",
-              Buy.of("drip-angle", job.fact("waste.steel-section"), work.at(BuildTask.WELD_FRAMES)),
-              work.hours("weld-drip-bar", BuildTask.WELD_FRAMES)));
+                  id + "/drip-bar",
+                  Stage.SHELL,
+                  name + "drip bar",
+                  opening.width().plus(job.fact("drip.overrun").times(2)),
+                  job.length(),
+                  "width, and beyond the opening on each side",
+                  Buy.of(
+                      "drip-angle",
+                      job.fact("waste.steel-section"),
+                      work.at(BuildTask.WELD_FRAMES)),
+                  work.hours("weld-drip-bar", BuildTask.WELD_FRAMES))
+              .cutAs(
+                  List.of(
+                      Piece.of(
+                          opening.width().plus(job.fact("drip.overrun").times(2)),
+                          1,
+                          "opening " + opening.id() + ", drip bar"))));
     }
     if (corrugated(opening.wall()) && !DoorEndWall.takes(job, opening)) {
       lines.add(

@@ -9,6 +9,7 @@ import cornerpost.scope.Stage;
 import cornerpost.takeoff.Resource.Buy;
 import cornerpost.takeoff.Resource.Labour;
 import cornerpost.trace.Figure;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -41,12 +42,15 @@ final class Partitions implements TakeoffRule {
     var studs = StudLayout.studs(run, spacing);
     var bays = StudLayout.bays(run, spacing);
     var cripples = Figure.zero(run.dimension());
+    var cut = new ArrayList<Piece>();
     if (p.hasDoor()) {
       var hole = hole(job, p.door());
       var displaced = StudLayout.displaced(job.fact("inner-door.offset"), hole, spacing);
       studs = studs.plus(job.fact("framing.jamb-studs").times(2)).minus(displaced);
       bays = bays.minus(displaced);
-      cripples = displaced.times(height.minus(job.fact("inner-door.opening-height")).atLeastZero());
+      var above = height.minus(job.fact("inner-door.opening-height")).atLeastZero();
+      cripples = displaced.times(above);
+      cut.add(new Piece(above, displaced, name + ", cripples"));
     }
     var count =
         out.add(
@@ -55,19 +59,22 @@ final class Partitions implements TakeoffRule {
             studs.atLeastZero(),
             Unit.EACH,
             "run / spacing rounded up + 1, two at each jamb, less those displaced by the door");
-    out.add(
+    cut.add(new Piece(height, count, name + ", studs"));
+    out.addCut(
         id + "/studs",
         name + ", stud lengths",
         count.times(height).plus(cripples),
         job.length(),
         "studs x height between plates, and cripples over the door",
+        cut,
         Buy.of(stud, job.fact("waste.studs"), PARTITIONS));
-    out.add(
+    out.addCut(
         id + "/plates",
         name + ", plates",
         run.times(job.fact("framing.plates")),
         job.length(),
         "run x plates at floor and ceiling",
+        List.of(new Piece(run, job.fact("framing.plates"), name + ", plates")),
         Buy.of(Materials.plate(section, treated), job.fact("waste.studs"), PARTITIONS));
     var noggings =
         out.add(
@@ -76,20 +83,23 @@ final class Partitions implements TakeoffRule {
             bays.atLeastZero().times(envelope.figure(EnvelopeQuestions.NOGGING_ROWS)),
             Unit.EACH,
             "one a bay and row, none across the door");
-    out.add(
+    out.addCut(
         id + "/noggings",
         name + ", nogging lengths",
         noggings.times(spacing.minus(face)),
         job.length(),
         "pieces x (spacing - stud face)",
+        List.of(new Piece(spacing.minus(face), noggings, name + ", noggings")),
         Buy.of(stud, job.fact("waste.studs"), PARTITIONS));
     if (p.hasDoor()) {
-      out.add(
+      var head = hole(job, p.door()).plus(face.times(2));
+      out.addCut(
           id + "/head",
           name + ", head over the door",
-          hole(job, p.door()).plus(face.times(2)).times(job.fact("framing.header-members")),
+          head.times(job.fact("framing.header-members")),
           job.length(),
           "head members x (opening width + 2 stud faces)",
+          List.of(new Piece(head, job.fact("framing.header-members"), name + ", door head")),
           Buy.of(stud, job.fact("waste.studs"), PARTITIONS));
       out.add(
           id + "/opening",

@@ -27,6 +27,20 @@ final class Tally {
     return line.named();
   }
 
+  /** The same for a length that is cut from bars as these pieces. */
+  Figure addCut(
+      String id,
+      String description,
+      Figure quantity,
+      Unit shownIn,
+      String because,
+      List<Piece> pieces,
+      Resource... resources) {
+    var line = Line.of(id, stage, description, quantity, shownIn, because, resources);
+    lines.add(line.cutAs(pieces));
+    return line.named();
+  }
+
   List<Line> lines() {
     return List.copyOf(lines);
   }

@@ -46,6 +46,7 @@ final class WallFrames implements TakeoffRule {
     var run = new ArrayList<Figure>();
     var heads = new ArrayList<Figure>();
     var cripples = new ArrayList<Figure>();
+    var cut = new WallPieces(job);
     int framed = 0;
     var studLength =
         out.add(
@@ -74,6 +75,7 @@ final class WallFrames implements TakeoffRule {
         bays = bays.minus(displaced);
         cripples.add(displaced.times(studLength.minus(o.height()).atLeastZero()));
         heads.add(head(job, o, face));
+        cut.opening(o, name, face, displaced, studLength);
       }
       var wallId = id + "-" + wall.name().toLowerCase(Locale.ROOT).replace('_', '-');
       var wallName = name + ", " + wall.label();
@@ -92,6 +94,7 @@ final class WallFrames implements TakeoffRule {
               Unit.EACH,
               "one a bay and row, none across openings"));
       run.add(length);
+      cut.plates(length, wallName);
     }
     var corners =
         out.add(
@@ -119,34 +122,38 @@ final class WallFrames implements TakeoffRule {
             lengths(run),
             job.length(),
             "4 walls");
-    out.add(
+    out.addCut(
         id + "/studs",
         name + ", stud lengths",
         count.times(studLength).plus(lengths(cripples)),
         job.length(),
         "studs x length, and cripples above and below openings",
+        cut.studs(studLength, count, name),
         Buy.of(stud, job.fact("waste.studs"), WALL_STUDS));
-    out.add(
+    out.addCut(
         id + "/plates",
         name + ", plates",
         perimeter.times(job.fact("framing.plates")),
         job.length(),
         "run x plates at floor and roof",
+        cut.plates(),
         Buy.of(Materials.plate(in.stud(), treated), job.fact("waste.studs"), WALL_STUDS));
-    out.add(
+    out.addCut(
         id + "/noggings",
         name + ", nogging lengths",
         noggings.times(spacing.minus(face)),
         job.length(),
         "pieces x (spacing - stud face)",
+        List.of(new Piece(spacing.minus(face), noggings, name + ", noggings")),
         Buy.of(stud, job.fact("waste.studs"), WALL_STUDS));
     if (framed > 0) {
-      out.add(
+      out.addCut(
           id + "/heads",
           name + ", heads and sills of openings",
           lengths(heads),
           job.length(),
           "head members x (width + 2 stud faces), and one sill where there is one",
+          cut.heads(),
           Buy.of(stud, job.fact("waste.studs"), WALL_STUDS));
       out.add(
           id + "/openings",
@@ -169,10 +176,13 @@ final class WallFrames implements TakeoffRule {
 
   /** Head members over the opening, and one sill member where the opening has a sill. */
   private static Figure head(Job job, Opening o, Figure face) {
-    var member = o.width().plus(face.times(2));
+    return o.width().plus(face.times(2)).times(headMembers(job, o));
+  }
+
+  static Figure headMembers(Job job, Opening o) {
     var least = Figure.constant("1", Unit.MM);
     var sills = o.sill().ifAtLeast(least, Figure.count(1), Figure.count(0));
-    return member.times(job.fact("framing.header-members").plus(sills));
+    return job.fact("framing.header-members").plus(sills);
   }
 
   private static void fixings(

@@ -36,11 +36,17 @@ final class WideOpenings implements TakeoffRule {
   private static List<Line> lines(Job job, Box box, List<Opening> openings) {
     var beams = new ArrayList<Figure>();
     var posts = new ArrayList<Figure>();
+    var beamPieces = new ArrayList<Piece>();
+    var postPieces = new ArrayList<Piece>();
     var height = new Shape(job).insideHeight(box);
     for (var o : openings) {
       var beam = o.width().plus(job.fact("strengthening.bearing").times(2));
       beams.add(whereWide(job, o, beam).times(Shape.sheets(o)));
       posts.add(whereWide(job, o, height.times(2)).times(Shape.sheets(o)));
+      var of = "opening " + o.id() + ", ";
+      beamPieces.add(Piece.of(whereWide(job, o, beam), Shape.sheets(o), of + "beam over it"));
+      postPieces.add(
+          Piece.of(whereWide(job, o, height), 2L * Shape.sheets(o), of + "posts beside it"));
     }
     var name = "Box " + box.id() + ": ";
     return List.of(
@@ -50,6 +56,7 @@ final class WideOpenings implements TakeoffRule {
             "strengthening-beams",
             name + "beams over wide openings",
             beams,
+            beamPieces,
             "width and bearings, where wider than a single opening should be"),
         line(
             job,
@@ -57,23 +64,33 @@ final class WideOpenings implements TakeoffRule {
             "strengthening-posts",
             name + "posts beside wide openings",
             posts,
+            postPieces,
             "two of the inside height at each, in both boxes of a passage"));
   }
 
   private static Line line(
-      Job job, Box box, String what, String name, List<Figure> lengths, String because) {
+      Job job,
+      Box box,
+      String what,
+      String name,
+      List<Figure> lengths,
+      List<Piece> pieces,
+      String because) {
     var work = new Steelwork(box);
     return Line.of(
-        "box/" + box.id() + "/" + what,
-        Stage.SHELL,
-        name,
-        Figure.sum(Dimension.LENGTH, lengths),
-        job.length(),
-        because,
-        Buy.of(
-            "strengthening-tube", job.fact("waste.steel-section"), work.at(BuildTask.MAKE_FRAMES)),
-        work.hours("make-frame", BuildTask.MAKE_FRAMES),
-        work.hours("fit-frame", BuildTask.FIT_FRAMES));
+            "box/" + box.id() + "/" + what,
+            Stage.SHELL,
+            name,
+            Figure.sum(Dimension.LENGTH, lengths),
+            job.length(),
+            because,
+            Buy.of(
+                "strengthening-tube",
+                job.fact("waste.steel-section"),
+                work.at(BuildTask.MAKE_FRAMES)),
+            work.hours("make-frame", BuildTask.MAKE_FRAMES),
+            work.hours("fit-frame", BuildTask.FIT_FRAMES))
+        .cutAs(pieces);
   }
 
   private static Figure whereWide(Job job, Opening opening, Figure length) {

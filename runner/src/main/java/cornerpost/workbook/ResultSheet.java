@@ -15,6 +15,10 @@ enum ResultSheet {
       "The bill, line by line, waste and whole packs included. Live: it follows your choices, sheet"
           + " Prices used and sheet Quotes."),
   BUYING_LIST("Buying list", "What to buy, by kind of supplier, with the day to order it by."),
+  CUTTING_PLANS(
+      "Cutting plans",
+      "Which pieces to saw from which bar. Worked out by an algorithm: a changed choice needs a new"
+          + " run; only what the bill buys is live."),
   SCHEDULE(
       "Schedule",
       "The work in order, days shown as first and last working day. Durations and floats count"

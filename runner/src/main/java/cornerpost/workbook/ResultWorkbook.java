@@ -24,6 +24,7 @@ public final class ResultWorkbook {
           SheetSchedule::write,
           SheetFactsUsed::write,
           SheetBuyingList::write,
+          SheetCuttingPlans::write,
           SheetPricesUsed::write,
           SheetBarChart::write,
           SheetInspections::write,

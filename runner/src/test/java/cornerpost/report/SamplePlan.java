@@ -212,6 +212,7 @@ final class SamplePlan {
         work(),
         programme,
         List.of(),
+        List.of(),
         new RiskResult(1, 1, "beta", none, end, 1, Map.of(), List.of(), List.of()),
         new Finance(
             List.of(),
@@ -240,6 +241,7 @@ final class SamplePlan {
         work(),
         programme(),
         orders(),
+        List.of(),
         risk(total),
         finance(total),
         checks(),

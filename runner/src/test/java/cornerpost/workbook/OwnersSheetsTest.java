@@ -40,6 +40,7 @@ class OwnersSheetsTest {
             "Quantities",
             "Cost plan",
             "Buying list",
+            "Cutting plans",
             "Schedule",
             "Bar chart",
             "Inspections",

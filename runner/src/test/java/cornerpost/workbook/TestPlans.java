@@ -339,6 +339,7 @@ final class TestPlans {
         work,
         programme(tasks),
         orders(estimate.lines(), book.get()),
+        List.of(),
         risk(estimate.total().doubleValue()),
         finance(estimate.byStage()),
         checks(),
