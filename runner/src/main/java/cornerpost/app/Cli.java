@@ -3,6 +3,7 @@ package cornerpost.app;
 import cornerpost.measure.UnitSystem;
 import cornerpost.plan.RunOptions;
 import cornerpost.scope.Problem;
+import cornerpost.workbook.Layouts;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -82,7 +83,13 @@ public final class Cli {
       Options options() {
         return helping()
             .addOption(option("example", "NAME", "one of " + String.join(", ", Examples.NAMES)))
-            .addOption(option("units", "metric|us", "units of a blank workbook (metric)"));
+            .addOption(
+                option(
+                    "layout",
+                    "NAME",
+                    "a starting layout, such as studio-20hc (a wrong name lists all)"))
+            .addOption(
+                option("units", "metric|us", "units of a blank workbook or layout (metric)"));
       }
     };
 
@@ -232,7 +239,15 @@ public final class Cli {
     if (units.isPresent() && UnitSystem.find(units.get()).isEmpty()) {
       throw new UsageException(command, "--units takes metric or us, found '" + units.get() + "'");
     }
-    var content = Examples.content(example, units.flatMap(UnitSystem::find));
+    var layout = value(parsed, "layout");
+    if (layout.isPresent() && example.isPresent()) {
+      throw new UsageException(command, "--example and --layout do not go together");
+    }
+    if (layout.isPresent() && !Layouts.names().contains(layout.get())) {
+      throw new UsageException(
+          command, "no layout '" + layout.get() + "'; there are " + Layouts.names());
+    }
+    var content = Examples.content(example, layout, units.flatMap(UnitSystem::find));
     if (content.isEmpty()) {
       throw new UsageException(
           command, "no example '" + example.orElse("") + "'; there are " + Examples.NAMES);

@@ -1,6 +1,7 @@
 package cornerpost.app;
 
 import cornerpost.measure.UnitSystem;
+import cornerpost.workbook.Layouts;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -12,9 +13,15 @@ final class Examples {
 
   private Examples() {}
 
-  /** The named example, or a blank workbook; empty if there is no such example. */
-  static Optional<byte[]> content(Optional<String> example, Optional<UnitSystem> units)
+  /**
+   * The named example, the named layout, or a blank workbook; empty if there is no such example.
+   */
+  static Optional<byte[]> content(
+      Optional<String> example, Optional<String> layout, Optional<UnitSystem> units)
       throws IOException {
+    if (layout.isPresent()) {
+      return Layouts.workbook(layout.get(), units.orElse(UnitSystem.METRIC));
+    }
     if (example.isPresent() && !NAMES.contains(example.get())) return Optional.empty();
     var blank = units.orElse(UnitSystem.METRIC) == UnitSystem.METRIC ? "blank-metric" : "blank-us";
     var name = "/workbook-templates/" + example.orElse(blank) + ".xlsx";
