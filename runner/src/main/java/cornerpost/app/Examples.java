@@ -9,7 +9,7 @@ import java.util.Optional;
 /** The workbooks that come with the program. */
 final class Examples {
   static final List<String> NAMES =
-      List.of("one-bedroom-40hc", "studio-20hc-metric", "two-bedroom-two-boxes");
+      List.of("one-bedroom-40hc", "studio-20hc-metric", "two-bedroom-two-boxes", "lender-review");
 
   private Examples() {}
 

@@ -64,6 +64,7 @@ public final class CostReport {
    * @param leastToCome what is paid by the month: days still to come over the days paid for; else 0
    * @param firm whether a quote holds its price
    * @param quoteEnded whether that quote ended before the status date
+   * @param noted the task on sheet Progress whose share this is; empty where it is worked out
    */
   public record Line(
       String id,
@@ -75,7 +76,8 @@ public final class CostReport {
       BigDecimal progress,
       BigDecimal leastToCome,
       boolean firm,
-      boolean quoteEnded) {}
+      boolean quoteEnded,
+      Optional<String> noted) {}
 
   /** What stands on the cost ledger for a line, its rows added up and rounded to the minor unit. */
   public record Entered(

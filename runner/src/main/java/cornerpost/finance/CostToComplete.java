@@ -82,7 +82,8 @@ public final class CostToComplete {
         terms.value().flatMap(v -> share(terms, v)));
   }
 
-  private static Optional<BigDecimal> share(LoanTerms terms, BigDecimal of) {
+  /** The loan over something; empty without a loan. */
+  public static Optional<BigDecimal> share(LoanTerms terms, BigDecimal of) {
     return terms.loan().signum() == 0 || of.signum() == 0
         ? Optional.empty()
         : Optional.of(terms.loan().divide(of, Ratio.PRECISION).stripTrailingZeros());

@@ -186,23 +186,34 @@ public record LoanStatus(
 
   /** Something an examiner looks for. */
   public enum Sign {
-    SHORT("Money short of what is needed"),
-    CASH("Cash below nothing in a coming month"),
-    AHEAD("Draws ahead of the work in place"),
-    FRONT("Schedule of values front-loaded"),
-    OVER("Lines above their revised budget"),
-    CONTINGENCY("Contingency below the budget's share of the work left"),
-    NO_QUOTE("Large lines without quote or contract"),
-    ENDED("Quotes that have ended"),
-    LICENSED("Licensed trades done by the owner"),
-    EARLY("Paid before it was invoiced"),
-    MATURITY("Finish after the loan matures"),
-    VALUE("Loan above 85 % of the value on completion");
+    SHORT("Money short of what is needed", "to be brought before the next draw"),
+    CASH("Cash below nothing in a coming month", "to be bridged until the lender pays"),
+    AHEAD(
+        "Draws ahead of the work in place", "stop draws for these stages until the work is there"),
+    FRONT(
+        "Schedule of values front-loaded", "early stages claim more than their share of the cost"),
+    OVER("Lines above their revised budget", "to be covered by contingency or by the borrower"),
+    CONTINGENCY(
+        "Contingency below the budget's share of the work left", "too little for what may come"),
+    NO_QUOTE("Large lines without quote or contract", "ask for quotes or contracts"),
+    ENDED("Quotes that have ended", "ask for new ones"),
+    LICENSED(
+        "Licensed trades done by the owner", "ask for the licence or the department's consent"),
+    EARLY("Paid before it was invoiced", "ask for the invoices or the order with its deposit"),
+    MATURITY("Finish after the loan matures, days", "extend the loan or shorten the work"),
+    VALUE("Loan above 85 % of the value on completion", "above the supervisory limit");
 
     private final String label;
+    private final String advice;
 
-    Sign(String label) {
+    Sign(String label, String advice) {
       this.label = label;
+      this.advice = advice;
+    }
+
+    /** What it asks for. */
+    public String advice() {
+      return advice;
     }
 
     public String label() {
@@ -269,6 +280,49 @@ public record LoanStatus(
         flags(terms, rows, outlook, holding, stages, contingency, facts),
         facts,
         decimals);
+  }
+
+  /** The answer in a sentence, with the currency's code. */
+  public String verdict(String currency) {
+    var amount =
+        currency
+            + " "
+            + String.format(java.util.Locale.ROOT, "%,." + decimals + "f", holding.surplus().abs());
+    return holding.surplus().signum() < 0
+        ? OUT_OF_BALANCE + amount
+        : IN_BALANCE + amount + LEFT_OVER;
+  }
+
+  public static final String OUT_OF_BALANCE = "Out of balance: the borrower must bring ";
+  public static final String IN_BALANCE = "In balance: ";
+  public static final String LEFT_OVER = " would be left over";
+
+  /** Of the work alone, line by line: contingency and interest left out. */
+  public BigDecimal workAtCompletion() {
+    return sum(rows, earns(), Row::atCompletion);
+  }
+
+  /** The stages without the interest: what is in place and what remains, at today's prices. */
+  public List<Finance.StageMoney> stageMoney() {
+    var money = new ArrayList<Finance.StageMoney>();
+    for (var stage : Stage.values()) {
+      var of =
+          rows.stream()
+              .filter(r -> r.line().treatment() != Treatment.INTEREST)
+              .filter(r -> r.line().stage().equals(Optional.of(stage)))
+              .toList();
+      if (of.isEmpty()) continue;
+      var inPlace = Outlook.sum(of, Row::inPlace);
+      var toComplete = Outlook.sum(of, Row::toComplete);
+      money.add(
+          new Finance.StageMoney(
+              stage,
+              Outlook.sum(of, Row::revised).setScale(decimals),
+              over(inPlace, inPlace.add(toComplete)).orElse(BigDecimal.ZERO).stripTrailingZeros(),
+              inPlace.setScale(decimals),
+              toComplete.setScale(decimals)));
+    }
+    return money;
   }
 
   private static Predicate<Row> earns() {

@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,26 @@ final class LineStates {
   static List<LineState> of(
       Scope scope, LineTasks tasks, Estimate estimate, Network network, LocalDate status) {
     return new LineStates(scope, tasks, estimate, network, status).states();
+  }
+
+  /** Share of each line that is in place; what is reckoned on top of others left out. */
+  static Map<String, BigDecimal> shares(
+      Scope scope, LineTasks tasks, Estimate estimate, Network network, LocalDate status) {
+    var states = new LineStates(scope, tasks, estimate, network, status);
+    var shares = new HashMap<String, BigDecimal>();
+    for (var l : estimate.lines()) {
+      if (onTop(l.kind()) || l.kind() == CostLine.Kind.INTEREST) continue;
+      shares.put(l.id(), l.kind() == CostLine.Kind.TIME ? states.gone() : states.share(l));
+    }
+    return shares;
+  }
+
+  /** Share of the days paid for that are gone. */
+  private BigDecimal gone() {
+    var allowed = daysAllowed(scope);
+    if (allowed.signum() == 0) return BigDecimal.ZERO;
+    long gone = Math.max(0, ChronoUnit.DAYS.between(programme.start(), status));
+    return BigDecimal.valueOf(gone).divide(allowed, Ratio.PRECISION).min(BigDecimal.ONE);
   }
 
   private List<LineState> states() {

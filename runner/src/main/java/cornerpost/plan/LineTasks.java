@@ -40,10 +40,21 @@ final class LineTasks {
   }
 
   /**
-   * The task with which the line falls due; that of the line itself, else the work plan's choice.
+   * The task with which the line falls due: the own task of its id, that of the line itself, else
+   * the work plan's choice.
    */
   Optional<DatedTask> due(CostLine line) {
-    return Optional.ofNullable(byLine.get(line.id())).or(() -> line.task().map(byId::get));
+    return ownTask(line)
+        .or(() -> Optional.ofNullable(byLine.get(line.id())))
+        .or(() -> line.task().map(byId::get));
+  }
+
+  /** An own item goes with the own task of the same id, if there is one. */
+  private Optional<DatedTask> ownTask(CostLine line) {
+    return line.kind() == CostLine.Kind.OWN_ITEM
+        ? task(line.id().substring(line.id().indexOf('/') + 1))
+            .filter(t -> t.task().kind() == WorkTask.Kind.OWN)
+        : Optional.empty();
   }
 
   /** The tasks that use what the line buys: of mixed work the hired part and the owner's. */
@@ -69,5 +80,13 @@ final class LineTasks {
         .map(DatedTask::lastDay)
         .max(Comparator.naturalOrder())
         .orElse(programme.moveIn());
+  }
+
+  /** The first day of the tasks of a stage; the start where it has none. */
+  LocalDate start(Stage stage) {
+    return of(stage).stream()
+        .map(DatedTask::firstDay)
+        .min(Comparator.naturalOrder())
+        .orElse(programme.start());
   }
 }

@@ -1,8 +1,10 @@
 package cornerpost.plan;
 
+import cornerpost.check.Check;
 import cornerpost.finance.CashFlow;
 import cornerpost.finance.CostToComplete;
 import cornerpost.finance.Finance;
+import cornerpost.finance.LoanStatus;
 import cornerpost.finance.LoanTerms;
 import cornerpost.measure.Money;
 import cornerpost.measure.Ratio;
@@ -16,6 +18,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Money against time, from the estimate and the dated programme. */
 final class MoneyPlan {
@@ -27,6 +30,7 @@ final class MoneyPlan {
   private final CashFlow cash;
   private final List<Finance.StageMoney> stages;
   private final Finance.Balance balance;
+  private final Optional<LoanStatus> status;
 
   MoneyPlan(
       Scope scope,
@@ -35,7 +39,9 @@ final class MoneyPlan {
       LineTasks tasks,
       Network network,
       List<OrderRow> orders,
-      LocalDate status) {
+      LocalDate status,
+      Supplier<LineTasks> before,
+      List<Check> checks) {
     this.scope = scope;
     this.book = book;
     this.estimate = estimate;
@@ -50,6 +56,20 @@ final class MoneyPlan {
             .reduce(programme.moveIn(), (a, b) -> a.isAfter(b) ? a : b);
     var events = DrawEvents.of(tasks, terms.draws(), completion);
     cash = CashFlow.of(terms, payments, allowance, events, completion, decimals);
+    if (!scope.ledger().isEmpty()) {
+      var made =
+          new StatusMaker(scope, estimate, tasks, terms, payments, events, status, completion)
+              .make(
+                  LineStates.shares(scope, tasks, estimate, network, status),
+                  before.get(),
+                  hireADay(),
+                  checks);
+      this.status = Optional.of(made);
+      balance = balance(made);
+      stages = made.stageMoney();
+      return;
+    }
+    this.status = Optional.empty();
     stages =
         CostToComplete.stages(LineStates.of(scope, tasks, estimate, network, status), decimals);
     var paid = cash.interestUpTo(status);
@@ -64,6 +84,21 @@ final class MoneyPlan {
             decimals);
   }
 
+  /** The balance that the ledger gives; what is in place is paid for only where it says so. */
+  private Finance.Balance balance(LoanStatus made) {
+    var h = made.holding();
+    var total = estimate.total();
+    return new Finance.Balance(
+        h.loan(),
+        h.undrawn(),
+        h.cash(),
+        h.needed().subtract(h.interestToCome()),
+        h.interestToCome(),
+        h.surplus(),
+        CostToComplete.share(terms, total),
+        terms.value().flatMap(v -> CostToComplete.share(terms, v)));
+  }
+
   private BigDecimal sum(CostLine.Kind kind) {
     return estimate.lines().stream()
         .filter(l -> l.kind() == kind)
@@ -72,7 +107,8 @@ final class MoneyPlan {
   }
 
   Finance with(List<Finance.DelayEffect> delays) {
-    return new Finance(cash.months(), cash.draws(), stages, balance, delays, cash.interest());
+    return new Finance(
+        cash.months(), cash.draws(), stages, balance, delays, cash.interest(), status);
   }
 
   /** What is paid by the month, for a day: hire, insurance and rent with their tax. */

@@ -3,10 +3,12 @@ package cornerpost.plan;
 import cornerpost.check.CheckInput;
 import cornerpost.check.Checks;
 import cornerpost.fact.Facts;
+import cornerpost.finance.CostReport;
 import cornerpost.price.Estimate;
 import cornerpost.price.Estimator;
 import cornerpost.price.PriceBook;
 import cornerpost.schedule.Network;
+import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.takeoff.Line;
@@ -17,6 +19,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -111,14 +114,25 @@ public final class Planner {
     var programme = ProgrammeMaker.of(scope, work, sequence, words, slip(planning, sequence));
     var tasks = new LineTasks(work, programme);
     var orders = Orders.of(scope, book, lines, estimate, tasks, status);
-    var money = new MoneyPlan(scope, book, estimate, tasks, sequence.network(), orders, status);
+    var cutting = CuttingPlans.of(facts, book, lines, estimate);
+    var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, cutting, status));
+    var money =
+        new MoneyPlan(
+            scope,
+            book,
+            estimate,
+            tasks,
+            sequence.network(),
+            orders,
+            status,
+            () -> unbegun(work, planning, tasks),
+            checks);
+    strayLedger(estimate);
     var costs = new DelayCosts(money, Replanner.craneAgain(scope));
     var effects = new DelayEffects(planning, plain, sequence, delays, costs).all();
     var replanning =
         new Replanner(scope, estimate, book, work, tasks, status)
             .all(options, planning, plain, sequence, delays, orders, costs);
-    var cutting = CuttingPlans.of(facts, book, lines, estimate);
-    var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, cutting, status));
     return new Plan(
         scope,
         facts,
@@ -136,6 +150,44 @@ public final class Planner {
         status,
         options.fingerprint(),
         replanning);
+  }
+
+  /**
+   * The tasks as planned before anything had happened: what earned value is measured against. Where
+   * that plan cannot be made, today's is taken.
+   */
+  private LineTasks unbegun(WorkPlan work, Delays planning, LineTasks today) {
+    var nobody = new Problems();
+    var start = scope.project().date(ProjectQuestions.START);
+    return WorkNetwork.of(work, scope.unbegun(), start, nobody)
+        .map(planning::plain)
+        .map(
+            s ->
+                new LineTasks(
+                    work,
+                    ProgrammeMaker.of(
+                        scope.unbegun(), work, s, new WaitWords(s, Map.of(), start), none())))
+        .orElse(today);
+  }
+
+  private static Optional<Integer> none() {
+    return Optional.empty();
+  }
+
+  /** What was entered for lines that the cost plan no longer has. */
+  private void strayLedger(Estimate estimate) {
+    var known = new HashSet<String>();
+    estimate.lines().forEach(l -> known.add(CostReport.key(l.id())));
+    known.add("interest");
+    for (var e : scope.ledger()) {
+      if (!known.contains(CostReport.key(e.line()))) {
+        problems.remark(
+            OwnerSheet.COST_LEDGER,
+            e.cell(),
+            "no line of the cost plan has the id '" + e.line() + "'",
+            "the entry is kept: what was paid counts, and nothing more is to come");
+      }
+    }
   }
 
   private Map<String, String> said(List<Delay> delays) {

@@ -1,7 +1,11 @@
 package cornerpost.workbook;
 
+import cornerpost.finance.LoanStatus;
 import cornerpost.measure.Money;
+import cornerpost.measure.Unit;
 import cornerpost.plan.Plan;
+import cornerpost.scope.Question;
+import cornerpost.trace.Figure;
 import cornerpost.workbook.parts.BookEdit;
 import cornerpost.workbook.parts.StoredBook;
 import java.util.EnumMap;
@@ -26,6 +30,26 @@ final class ResultRun {
     this.styles = new SheetStyles(edit.styles());
     this.addresses = new Addresses(plan);
     this.quotes = QuoteColumns.find(workbook);
+  }
+
+  /** The lender's figures, and a place to write them; empty before money has moved. */
+  Optional<LoanStatus> status(ResultSheet sheet) {
+    var status = plan.finance().status();
+    if (status.isEmpty() && pages.containsKey(sheet)) {
+      page(sheet).text(3, 0, "Nothing is entered on sheet Cost ledger.");
+    }
+    return status;
+  }
+
+  /** What sheet Loan says, as a formula: its cell, or the usual value where it has none. */
+  String loan(Question question) {
+    var answer = plan.scope().loan().find(question);
+    if (answer.isEmpty()) return "0";
+    var figure = (Figure) answer.get().value();
+    var unit = Unit.base(figure.dimension());
+    return answer.get().cell().contains("!")
+        ? figure.formula(addresses, unit)
+        : figure.in(unit).toPlainString();
   }
 
   SheetPage page(ResultSheet sheet) {

@@ -40,6 +40,25 @@ enum ResultSheet {
           + " baseline on sheet Options."),
   LOOK_AHEAD(
       "Look-ahead", "The next three weeks by crew, with what must be ready. Dates need a new run."),
+  COST_REPORT(
+      "Cost report",
+      "Where the money of each line stands. Live: it follows sheets Cost ledger, Quotes and Loan;"
+          + " shares by progress and dates need a new run."),
+  SCHEDULE_OF_VALUES(
+      "Schedule of values",
+      "What is in place by stage, what was drawn for it, and what can be drawn now. Live."),
+  MONEY_TO_COME(
+      "Money to come",
+      "The months from the status date to completion. The amounts are live; in which month a stage's"
+          + " money falls needs a new run."),
+  EARNED_VALUE(
+      "Earned value",
+      "Planned, earned and actual cost by the terms of ISO 21508. The amounts are live; planned"
+          + " dates need a new run."),
+  LENDER_REVIEW(
+      "Lender review",
+      "Is the loan in balance? The figures are live; dates, expired quotes and licences need a new"
+          + " run."),
   DELAY_EFFECTS("Delay effects", "What each delay does to move-in and to the money."),
   RESEQUENCING(
       "Resequencing",
@@ -69,6 +88,14 @@ enum ResultSheet {
   ResultSheet(String title, String purpose) {
     this.title = title;
     this.purpose = purpose;
+  }
+
+  /** Whether it stands only in a workbook in which money has moved. */
+  boolean onlyWithMoney() {
+    return switch (this) {
+      case COST_REPORT, SCHEDULE_OF_VALUES, MONEY_TO_COME, EARNED_VALUE, LENDER_REVIEW -> true;
+      default -> false;
+    };
   }
 
   /** What it is for, in a sentence. */

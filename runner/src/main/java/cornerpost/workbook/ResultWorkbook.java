@@ -32,6 +32,11 @@ public final class ResultWorkbook {
           SheetCashFlow::write,
           SheetDraws::write,
           SheetCostToComplete::write,
+          SheetCostReport::write,
+          SheetScheduleOfValues::write,
+          SheetMoneyToCome::write,
+          SheetEarnedValue::write,
+          SheetLenderReview::write,
           SheetDelayEffects::write,
           SheetBaseline::write,
           SheetLookAhead::write,
@@ -65,7 +70,7 @@ public final class ResultWorkbook {
     var run = new ResultRun(plan, edit);
     prepareSheets(run, edit);
     fill(run);
-    for (var s : ResultSheet.values()) SheetPrint.setUp(run, s);
+    for (var s : run.pages.keySet()) SheetPrint.setUp(run, s);
     // In one order, so that the same plan gives the same bytes whoever filled which sheet.
     for (var page : run.pages.values()) page.number(run.styles);
     run.pages.values().parallelStream().forEach(SheetPage::finish);
@@ -76,6 +81,9 @@ public final class ResultWorkbook {
   private static void prepareSheets(ResultRun run, BookEdit edit) {
     var behind = "";
     for (var s : ResultSheet.values()) {
+      if (s.onlyWithMoney() && run.plan.finance().status().isEmpty() && !edit.has(s.title())) {
+        continue;
+      }
       var there = edit.book().sheet(s.title());
       if (there.isPresent() && !isOurs(there.get())) setAside(edit, s.title());
       var sheet = edit.sheet(s.title(), behind);
@@ -100,7 +108,7 @@ public final class ResultWorkbook {
   }
 
   private static void fill(ResultRun run) {
-    for (var s : ResultSheet.values()) {
+    for (var s : run.pages.keySet()) {
       var page = run.page(s);
       page.text(1, 0, s.topLine(), page.plain().slanted().inInk(SheetStyle.QUIET));
     }

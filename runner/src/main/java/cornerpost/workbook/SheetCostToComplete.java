@@ -1,7 +1,9 @@
 package cornerpost.workbook;
 
+import cornerpost.finance.Finance;
 import cornerpost.finance.Finance.StageMoney;
 import cornerpost.measure.Money;
+import cornerpost.scope.LoanQuestions;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
@@ -57,6 +59,10 @@ final class SheetCostToComplete {
   private void stage(int row, StageMoney s) {
     var money = page.number(run.moneyFormat());
     page.text(row, 0, s.stage().label());
+    if (run.plan.finance().status().isPresent()) {
+      fromReport(row, s, money);
+      return;
+    }
     budget(row, s, money);
     page.number(row, 2, s.done(), page.number("0%"));
     var inPlace = Money.halfUp(s.budget().multiply(s.done()), run.minorDigits());
@@ -70,6 +76,36 @@ final class SheetCostToComplete {
     } else {
       page.number(row, 4, s.toComplete(), money);
     }
+  }
+
+  /**
+   * Once money has moved the stages are the sums of the Cost report; interest has its own place.
+   */
+  private void fromReport(int row, StageMoney s, SheetStyle money) {
+    page.formula(row, 1, report(CostReportColumn.REVISED, row), s.budget(), money);
+    page.formula(
+        row,
+        2,
+        "IF($D" + row + "+$E" + row + "=0,0,$D" + row + "/($D" + row + "+$E" + row + "))",
+        s.done(),
+        page.number("0%"));
+    page.formula(row, 3, report(CostReportColumn.IN_PLACE, row), s.inPlace(), money);
+    page.formula(row, 4, report(CostReportColumn.TO_COMPLETE, row), s.toComplete(), money);
+  }
+
+  private String report(CostReportColumn column, int row) {
+    int end = SheetCostReport.lastRow(run.plan.finance().status().orElseThrow());
+    return "ROUND(SUMIFS("
+        + column.rows(Addresses.FIRST_ROW, end)
+        + ","
+        + CostReportColumn.STAGE.rows(Addresses.FIRST_ROW, end)
+        + ",$A"
+        + row
+        + ","
+        + CostReportColumn.KIND.rows(Addresses.FIRST_ROW, end)
+        + ",\"<>interest\"),"
+        + run.minorDigits()
+        + ")";
   }
 
   /** Live over the Cost plan; interest has its own place in the balance where it is left out. */
@@ -100,20 +136,66 @@ final class SheetCostToComplete {
     page.text(
         Addresses.HEADER_ROW, VALUE, run.currency(), page.heading().aligned(SheetQuantities.RIGHT));
     int row = Addresses.FIRST_ROW;
-    value(row, "Loan", b.loan(), money);
     int undrawn = row + 1;
-    value(undrawn, "Loan not yet drawn", b.undrawn(), money);
-    value(row + 2, "Borrower's own cash", b.cash(), money);
-    value(row + 3, "Cost to complete", b.costToComplete(), money);
-    value(row + 4, "Interest to come", b.interestToCome(), money);
+    if (run.plan.finance().status().isPresent()) {
+      live(row, b, money);
+    } else {
+      value(row, "Loan", b.loan(), money);
+      value(undrawn, "Loan not yet drawn", b.undrawn(), money);
+      value(row + 2, "Borrower's own cash", b.cash(), money);
+      value(row + 3, "Cost to complete", b.costToComplete(), money);
+      value(row + 4, "Interest to come", b.interestToCome(), money);
+    }
     surplus(row + 5, undrawn, money);
     var interest = run.plan.finance().interest();
     value(row + 6, "Interest in the budget", interest.allowance(), money);
     value(row + 7, "Interest as the draws are planned", interest.charged(), money);
+    value(row + 8, "Beyond the budget (below nothing: left of it)", interest.beyond(), money);
+    value(row + 9, "Interest if it were added to the loan", interest.ifAdded(), money);
     var share = page.number("0.0%");
-    int at = row + 8;
+    int at = row + 10;
     if (b.loanToCost().isPresent()) value(at++, "Loan to cost", b.loanToCost().get(), share);
     if (b.loanToValue().isPresent()) value(at, "Loan to value", b.loanToValue().get(), share);
+  }
+
+  private void live(int row, Finance.Balance b, SheetStyle money) {
+    var status = run.plan.finance().status().orElseThrow();
+    int end = SheetCostReport.lastRow(status);
+    var interest = CostReportColumn.TO_COMPLETE.rows(end, end).split(":")[0];
+    var loan = run.loan(LoanQuestions.AMOUNT);
+    live(row, "Loan", loan, b.loan(), money);
+    live(
+        row + 1,
+        "Loan not yet drawn",
+        loan + "-" + CostReportColumn.DRAWN.total(),
+        b.undrawn(),
+        money);
+    live(
+        row + 2,
+        "Borrower's own cash",
+        run.loan(LoanQuestions.CASH)
+            + "+"
+            + CostReportColumn.DRAWN.total()
+            + "-"
+            + CostReportColumn.PAID.total(),
+        b.cash(),
+        money);
+    live(
+        row + 3,
+        "To pay: cost to complete, invoices, sums held back",
+        CostReportColumn.AT_COMPLETION.total()
+            + "-"
+            + CostReportColumn.PAID.total()
+            + "-"
+            + interest,
+        b.costToComplete(),
+        money);
+    live(row + 4, "Interest to come", interest, b.interestToCome(), money);
+  }
+
+  private void live(int row, String name, String formula, BigDecimal value, SheetStyle look) {
+    page.text(row, LABEL, name, page.wrapped());
+    page.formula(row, VALUE, "ROUND(" + formula + "," + run.minorDigits() + ")", value, look);
   }
 
   private void value(int row, String name, BigDecimal value, SheetStyle look) {

@@ -33,9 +33,16 @@ final class SheetPrint {
             + escaped(which.title())
             + ", page &P of &N&RInput "
             + escaped(run.plan.fingerprint());
-    page.frame().print(metric ? A4 : LETTER, which != ResultSheet.SUMMARY, MARGINS, footer);
-    if (which == ResultSheet.LOOK_AHEAD) page.frame().onOnePage();
-    if (which != ResultSheet.SUMMARY) {
+    page.frame()
+        .print(
+            metric ? A4 : LETTER,
+            which != ResultSheet.SUMMARY && which != ResultSheet.LENDER_REVIEW,
+            MARGINS,
+            footer);
+    if (which == ResultSheet.LOOK_AHEAD || which == ResultSheet.LENDER_REVIEW) {
+      page.frame().onOnePage();
+    }
+    if (which != ResultSheet.SUMMARY && which != ResultSheet.LENDER_REVIEW) {
       page.name(
           "_xlnm.Print_Titles", "$" + Addresses.HEADER_ROW + ":$" + Addresses.HEADER_ROW, false);
     }

@@ -408,7 +408,7 @@ final class SheetSummary {
   private void contents() {
     section("Where to look");
     for (var s : ResultSheet.values()) {
-      if (s == ResultSheet.SUMMARY) continue;
+      if (s == ResultSheet.SUMMARY || !run.pages.containsKey(s)) continue;
       page.text(row, 0, s.title());
       page.link(row, 0, s, 1);
       page.text(row, 1, s.purpose(), page.plain());

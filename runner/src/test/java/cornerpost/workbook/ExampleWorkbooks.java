@@ -26,6 +26,7 @@ final class ExampleWorkbooks {
     files.put("one-bedroom-40hc.xlsx", written(OneBedroomExample.entries()));
     files.put("studio-20hc-metric.xlsx", written(StudioExample.entries()));
     files.put("two-bedroom-two-boxes.xlsx", written(TwoBoxExample.entries()));
+    files.put("lender-review.xlsx", written(LenderReviewExample.entries()));
     return files;
   }
 

@@ -1,0 +1,387 @@
+package cornerpost.plan;
+
+import cornerpost.check.Check;
+import cornerpost.finance.CostReport;
+import cornerpost.finance.CostReport.Line;
+import cornerpost.finance.CostReport.Treatment;
+import cornerpost.finance.DrawEvent;
+import cornerpost.finance.Interest;
+import cornerpost.finance.LoanStatus;
+import cornerpost.finance.LoanTerms;
+import cornerpost.finance.Outlook;
+import cornerpost.finance.Payment;
+import cornerpost.measure.Money;
+import cornerpost.measure.Ratio;
+import cornerpost.price.CostLine;
+import cornerpost.price.Estimate;
+import cornerpost.scope.ProgressEntry;
+import cornerpost.scope.Scope;
+import cornerpost.scope.Stage;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Brings the cost ledger, the bill and the dates together into where the loan stands.
+ *
+ * <p>The dates give shares by stage and month only, made from the amounts of the bill and never
+ * from what was entered as money: so the amounts that follow from an entry can be live.
+ */
+final class StatusMaker {
+  /** Of a share that stands on a sheet as a number. */
+  private static final int SHARE_DECIMALS = 10;
+
+  private final Scope scope;
+  private final Estimate estimate;
+  private final LineTasks tasks;
+  private final LoanTerms terms;
+  private final List<Payment> payments;
+  private final List<DrawEvent> events;
+  private final LocalDate status;
+  private final LocalDate end;
+  private final int decimals;
+  private final Map<String, ProgressEntry> noted;
+
+  StatusMaker(
+      Scope scope,
+      Estimate estimate,
+      LineTasks tasks,
+      LoanTerms terms,
+      List<Payment> payments,
+      List<DrawEvent> events,
+      LocalDate status,
+      LocalDate completion) {
+    this.scope = scope;
+    this.estimate = estimate;
+    this.tasks = tasks;
+    this.terms = terms;
+    this.payments = payments;
+    this.events = events;
+    this.status = status;
+    end = completion.isBefore(status) ? status : completion;
+    decimals = Money.minorDigits(estimate.currency());
+    noted = ProgressMap.entries(scope, tasks.work());
+  }
+
+  /**
+   * Where the loan stands.
+   *
+   * @param progress share of the work in place by cost line, from the programme
+   * @param before the programme as planned before any progress
+   * @param hireADay what is paid by the month, for a day
+   */
+  LoanStatus make(
+      Map<String, BigDecimal> progress, LineTasks before, BigDecimal hireADay, List<Check> checks) {
+    var ledger = CostReport.entered(scope.ledger(), decimals);
+    var lines = lines(progress, ledger);
+    var rows = CostReport.rows(lines, ledger, terms.contingency(), decimals);
+    var interestLine = interestLine();
+    var none = BigDecimal.ZERO.setScale(decimals);
+    var charged = CostReport.interest(interestLine, ledger, none, decimals);
+    var stages = stages(rows);
+    var outlook = Outlook.of(terms, stages, spans(stages), rows, Optional.of(charged), decimals);
+    var interest = CostReport.interest(interestLine, ledger, outlook.interest(), decimals);
+    var facts =
+        new LoanStatus.Facts(
+            status,
+            tasks.programme().moveIn(),
+            hireFactor(rows, hireADay),
+            (int)
+                checks.stream()
+                    .filter(c -> c.id().startsWith("licence/") || c.id().equals("welding-by-owner"))
+                    .count(),
+            estimate.total());
+    return LoanStatus.of(terms, rows, interest, outlook, planned(before, stages), facts, decimals);
+  }
+
+  // ---- lines --------------------------------------------------------------------------------
+
+  private List<Line> lines(
+      Map<String, BigDecimal> progress, Map<String, CostReport.Entered> ledger) {
+    var lines = new ArrayList<Line>();
+    var known = new HashSet<String>();
+    var allowed = LineStates.daysAllowed(scope);
+    for (var stage : Stage.values()) {
+      var of = estimate.lines().stream().filter(l -> l.stage() == stage).toList();
+      for (int turn = 0; turn < 2; turn++) { // what is reckoned on top comes after the rest
+        for (var l : of) {
+          if (onTop(l.kind()) != (turn == 1)) continue;
+          var key = CostReport.key(l.id());
+          known.add(key);
+          if (l.kind() == CostLine.Kind.INTEREST) continue;
+          if (l.money().signum() == 0 && !ledger.containsKey(key)) continue;
+          lines.add(line(l, progress, allowed));
+        }
+      }
+    }
+    for (var e : scope.ledger()) {
+      var key = CostReport.key(e.line());
+      if (known.add(key) && !key.equals("interest")) lines.add(gone(e.line()));
+    }
+    return lines;
+  }
+
+  private static boolean onTop(CostLine.Kind kind) {
+    return treatment(kind) == Treatment.ON_TOP || treatment(kind) == Treatment.CONTINGENCY;
+  }
+
+  private static Treatment treatment(CostLine.Kind kind) {
+    return switch (kind) {
+      case MATERIAL, PLANT, SERVICE, FEE, LABOUR, OWN_LABOUR, OWN_ITEM -> Treatment.WORK;
+      case TIME -> Treatment.TIME;
+      case INTEREST -> Treatment.INTEREST;
+      case ESCALATION, TAX -> Treatment.ON_TOP;
+      case CONTINGENCY -> Treatment.CONTINGENCY;
+    };
+  }
+
+  private Line line(CostLine l, Map<String, BigDecimal> progress, BigDecimal allowed) {
+    long toCome = Math.max(0, ChronoUnit.DAYS.between(status, tasks.programme().moveIn()) + 1);
+    boolean byTime = l.kind() == CostLine.Kind.TIME && allowed.signum() > 0;
+    var quoteEnded =
+        l.quote().flatMap(q -> q.validUntil()).filter(v -> v.isBefore(status)).isPresent();
+    var share = progress.getOrDefault(l.id(), BigDecimal.ZERO);
+    return new Line(
+        l.id(),
+        Optional.of(l.stage()),
+        l.description(),
+        treatment(l.kind()),
+        l.money(),
+        l.quantity().in(l.unit()),
+        rounded(share),
+        byTime ? rounded(BigDecimal.valueOf(toCome).divide(allowed, Ratio.PRECISION)) : zero(),
+        l.basis() == CostLine.Basis.QUOTE,
+        quoteEnded && share.compareTo(BigDecimal.ONE) < 0,
+        noted(l));
+  }
+
+  /** Where the share of a running task is what the owner noted. */
+  private Optional<String> noted(CostLine l) {
+    if (l.kind() == CostLine.Kind.MATERIAL) return Optional.empty();
+    return tasks
+        .due(l)
+        .filter(t -> t.started() && !t.done() && t.task().minutes() > 0)
+        .map(t -> noted.get(t.id()))
+        .filter(e -> e.complete().isPresent())
+        .map(ProgressEntry::task);
+  }
+
+  private Line gone(String id) {
+    return new Line(
+        id,
+        Optional.empty(),
+        "No longer in the plan",
+        Treatment.GONE,
+        BigDecimal.ZERO.setScale(decimals),
+        BigDecimal.ZERO,
+        zero(),
+        zero(),
+        false,
+        false,
+        Optional.empty());
+  }
+
+  private Line interestLine() {
+    var line =
+        estimate.lines().stream().filter(l -> l.kind() == CostLine.Kind.INTEREST).findFirst();
+    return new Line(
+        line.map(CostLine::id).orElse("interest"),
+        Optional.of(line.map(CostLine::stage).orElse(Stage.CLOSE_OUT)),
+        line.map(CostLine::description).orElse("Interest"),
+        Treatment.INTEREST,
+        line.map(CostLine::money).orElse(BigDecimal.ZERO.setScale(decimals)),
+        line.map(l -> l.quantity().in(l.unit())).orElse(BigDecimal.ZERO),
+        zero(),
+        zero(),
+        true,
+        false,
+        Optional.empty());
+  }
+
+  private static BigDecimal zero() {
+    return BigDecimal.ZERO;
+  }
+
+  private static BigDecimal rounded(BigDecimal share) {
+    return share.setScale(SHARE_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
+  }
+
+  private BigDecimal hireFactor(List<CostReport.Row> rows, BigDecimal hireADay) {
+    var byMonth =
+        rows.stream()
+            .filter(r -> r.line().treatment() == Treatment.TIME)
+            .map(r -> r.line().amount())
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    return byMonth.signum() == 0 ? zero() : rounded(hireADay.divide(byMonth, Ratio.PRECISION));
+  }
+
+  // ---- months to come -----------------------------------------------------------------------
+
+  private static List<Stage> stages(List<CostReport.Row> rows) {
+    return rows.stream()
+        .flatMap(r -> r.line().stage().stream())
+        .distinct()
+        .sorted(Comparator.naturalOrder())
+        .toList();
+  }
+
+  private List<Outlook.Span> spans(List<Stage> stages) {
+    var interest = new Interest(terms.rate(), terms.dayCount(), decimals);
+    var spans = new ArrayList<Outlook.Span>();
+    var last = YearMonth.from(end);
+    for (var m = YearMonth.from(status); !m.isAfter(last); m = m.plusMonths(1)) {
+      boolean ending = m.equals(last);
+      var from = m.atDay(1).isBefore(status) ? status : m.atDay(1);
+      var to = ending ? end : m.plusMonths(1).atDay(1);
+      var by = ending ? LocalDate.MAX : m.atEndOfMonth();
+      spans.add(
+          new Outlook.Span(
+              m,
+              from,
+              to,
+              interest.days(from, to),
+              events(m, ending),
+              shares(stages, by, Payment::due),
+              shares(stages, by, Payment::inPlace)));
+    }
+    return spans;
+  }
+
+  private Optional<String> events(YearMonth m, boolean ending) {
+    if (terms.loan().signum() == 0) return Optional.empty();
+    if (ending) return Optional.of("House complete");
+    var names =
+        events.stream()
+            .filter(e -> YearMonth.from(e.date()).equals(m) && !e.date().isBefore(status))
+            .map(DrawEvent::name)
+            .toList();
+    return names.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", names));
+  }
+
+  /** What is planned after the status date by stage: the part that has come by a day. */
+  private List<BigDecimal> shares(
+      List<Stage> stages, LocalDate by, Function<Payment, LocalDate> day) {
+    return stages.stream()
+        .map(
+            s -> {
+              var ahead =
+                  payments.stream()
+                      .filter(p -> p.stage() == s && p.amount().signum() > 0)
+                      .filter(p -> !day.apply(p).isBefore(status))
+                      .toList();
+              var all = sum(ahead);
+              if (all.signum() == 0) return BigDecimal.ONE; // late already: it comes at once
+              var come = sum(ahead.stream().filter(p -> !day.apply(p).isAfter(by)).toList());
+              return rounded(come.divide(all, Ratio.PRECISION));
+            })
+        .toList();
+  }
+
+  private static BigDecimal sum(List<Payment> payments) {
+    return payments.stream().map(Payment::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  // ---- the plan before any progress ---------------------------------------------------------
+
+  private record Stretch(Stage stage, LocalDate first, LocalDate last, BigDecimal amount) {
+    /** Evenly by the day, the last one counted. */
+    BigDecimal by(LocalDate day) {
+      if (day.isBefore(first)) return BigDecimal.ZERO;
+      if (!day.isBefore(last)) return amount;
+      return amount
+          .multiply(BigDecimal.valueOf(ChronoUnit.DAYS.between(first, day) + 1))
+          .divide(BigDecimal.valueOf(ChronoUnit.DAYS.between(first, last) + 1), Ratio.PRECISION);
+    }
+  }
+
+  private LoanStatus.PlannedParts planned(LineTasks before, List<Stage> stages) {
+    var programme = before.programme();
+    var first = programme.start();
+    var last = programme.moveIn().isBefore(first) ? first : programme.moveIn();
+    var stretches = new ArrayList<Stretch>();
+    for (var l : estimate.lines()) {
+      var treatment = treatment(l.kind());
+      if (l.money().signum() <= 0) continue;
+      if (treatment == Treatment.TIME) {
+        stretches.add(new Stretch(l.stage(), first, last, l.money()));
+      } else if (treatment == Treatment.WORK) {
+        var task = before.due(l);
+        var until = task.map(DatedTask::lastDay).orElseGet(() -> before.end(l.stage()));
+        var from = task.map(DatedTask::firstDay).orElseGet(() -> before.start(l.stage()));
+        stretches.add(new Stretch(l.stage(), from.isAfter(until) ? until : from, until, l.money()));
+      }
+    }
+    var ends = new ArrayList<LocalDate>();
+    var latest = stretches.stream().map(Stretch::last).max(LocalDate::compareTo).orElse(last);
+    var planEnd = latest.isAfter(last) ? latest : last;
+    for (int k = 1; ends.isEmpty() || ends.get(ends.size() - 1).isBefore(planEnd); k++) {
+      ends.add(first.plusMonths(k).minusDays(1));
+    }
+    var parts = ends.stream().map(e -> parts(stages, stretches, e)).toList();
+    // Work of the status date itself is not done when the day begins.
+    return new LoanStatus.PlannedParts(
+        stages, ends, parts, parts(stages, stretches, status.minusDays(1)), time(first, ends));
+  }
+
+  private static List<BigDecimal> parts(
+      List<Stage> stages, List<Stretch> stretches, LocalDate day) {
+    return stages.stream()
+        .map(
+            s -> {
+              var all = BigDecimal.ZERO;
+              var come = BigDecimal.ZERO;
+              for (var x : stretches) {
+                if (x.stage() != s) continue;
+                all = all.add(x.amount());
+                come = come.add(x.by(day));
+              }
+              return all.signum() == 0
+                  ? BigDecimal.ONE
+                  : rounded(come.divide(all, Ratio.PRECISION));
+            })
+        .toList();
+  }
+
+  /** Periods gone on the status date, the running one by its days. */
+  private BigDecimal time(LocalDate first, List<LocalDate> ends) {
+    if (!status.isAfter(first)) return BigDecimal.ZERO;
+    var begin = first;
+    int whole = 0;
+    for (var e : ends) {
+      if (status.isAfter(e)) {
+        whole++;
+        begin = e.plusDays(1);
+      } else {
+        return rounded(
+            BigDecimal.valueOf(whole)
+                .add(
+                    BigDecimal.valueOf(ChronoUnit.DAYS.between(begin, status))
+                        .divide(
+                            BigDecimal.valueOf(ChronoUnit.DAYS.between(begin, e) + 1),
+                            Ratio.PRECISION)));
+      }
+    }
+    int k = ends.size();
+    var from = ends.get(k - 1).plusDays(1);
+    while (!from.plusMonths(1).isAfter(status)) {
+      from = from.plusMonths(1);
+      k++;
+    }
+    return rounded(
+        BigDecimal.valueOf(k)
+            .add(
+                BigDecimal.valueOf(ChronoUnit.DAYS.between(from, status))
+                    .divide(
+                        BigDecimal.valueOf(ChronoUnit.DAYS.between(from, from.plusMonths(1))),
+                        Ratio.PRECISION)));
+  }
+}

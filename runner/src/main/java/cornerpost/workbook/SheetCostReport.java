@@ -1,0 +1,433 @@
+package cornerpost.workbook;
+
+import static cornerpost.workbook.CostReportColumn.*;
+
+import cornerpost.finance.CostReport.Row;
+import cornerpost.finance.CostReport.Treatment;
+import cornerpost.finance.LoanStatus;
+import cornerpost.scope.ContingencyRule;
+import cornerpost.scope.LoanQuestions;
+import cornerpost.scope.Stage;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Sheet Cost report: the ledger, the cost plan and the progress brought together, line by line. */
+final class SheetCostReport {
+  private static final List<CostReportColumn> SUMMED =
+      List.of(
+          ORIGINAL,
+          CHANGES,
+          REVISED,
+          COMMITTED,
+          UNCOMMITTED,
+          INVOICED,
+          PAID,
+          RETAINED,
+          PAYABLE,
+          IN_PLACE,
+          STORED,
+          TO_DATE,
+          TO_COMPLETE,
+          AT_COMPLETION,
+          VARIANCE,
+          BY_PRICE,
+          BY_QUANTITY,
+          BY_SCOPE,
+          BY_TIME,
+          OVER,
+          EARNED,
+          DRAWN,
+          NO_FIRM_PRICE);
+
+  private final ResultRun run;
+  private final SheetPage page;
+  private final LoanStatus status;
+  private final Optional<EntryColumns> ledger;
+  private final Optional<EntryColumns> progress;
+  private final Map<Stage, int[]> baseRows = new HashMap<>();
+  private int row;
+
+  private SheetCostReport(ResultRun run, LoanStatus status) {
+    this.run = run;
+    this.page = run.page(ResultSheet.COST_REPORT);
+    this.status = status;
+    ledger = EntryColumns.find(run.workbook, "Cost ledger", "Line");
+    progress = EntryColumns.find(run.workbook, "Progress", "Task");
+  }
+
+  static void write(ResultRun run) {
+    run.status(ResultSheet.COST_REPORT).ifPresent(s -> new SheetCostReport(run, s).write());
+  }
+
+  static int lastRow(LoanStatus status) {
+    return Addresses.HEADER_ROW + status.rows().size();
+  }
+
+  private void write() {
+    page.header(
+        Addresses.HEADER_ROW,
+        Arrays.stream(CostReportColumn.values())
+            .map(CostReportColumn::header)
+            .toArray(String[]::new));
+    page.height(Addresses.HEADER_ROW, 42);
+    for (var c : CostReportColumn.values()) {
+      page.width(c.ordinal(), c.width());
+      boolean text = c.ordinal() < 3 || c == KIND || c == QUOTE_ENDED;
+      if (!text) page.headRight(Addresses.HEADER_ROW, c.ordinal());
+    }
+    page.headIndented(Addresses.HEADER_ROW, KIND.ordinal(), QUOTE_ENDED.ordinal());
+    row = Addresses.FIRST_ROW;
+    for (var r : status.rows()) {
+      var kind = r.line().treatment();
+      if (kind == Treatment.WORK || kind == Treatment.TIME) {
+        baseRows.merge(
+            r.line().stage().orElseThrow(), new int[] {row, row}, (a, b) -> new int[] {a[0], b[0]});
+      }
+      row++;
+    }
+    row = Addresses.FIRST_ROW;
+    for (var r : status.rows()) {
+      line(r);
+      row++;
+    }
+    totals();
+    SheetTables.finish(page, row - 1, CostReportColumn.values().length, 1);
+    SheetPrint.printed(page, DRAWN.ordinal(), row - 1);
+  }
+
+  private void totals() {
+    int at = Addresses.HEADER_ROW - 1;
+    page.text(at, 2, "All lines, in " + run.currency(), page.plain().strong());
+    for (var c : SUMMED) {
+      page.formula(
+          at,
+          c.ordinal(),
+          "ROUND(SUM($"
+              + c.letter()
+              + "$"
+              + Addresses.FIRST_ROW
+              + ":$"
+              + c.letter()
+              + "$"
+              + (row - 1)
+              + "),"
+              + run.minorDigits()
+              + ")",
+          status.rows().stream().map(value(c)).reduce(BigDecimal.ZERO, BigDecimal::add),
+          page.number(run.moneyFormat()).strong());
+    }
+  }
+
+  private Function<Row, BigDecimal> value(CostReportColumn c) {
+    return r ->
+        switch (c) {
+          case ORIGINAL -> r.original();
+          case CHANGES -> r.entered().changes();
+          case REVISED -> r.revised();
+          case COMMITTED -> r.entered().committed();
+          case UNCOMMITTED -> r.uncommitted();
+          case INVOICED -> r.entered().invoiced();
+          case PAID -> r.entered().paid();
+          case RETAINED -> r.entered().retained();
+          case PAYABLE -> r.payable();
+          case SHARE -> r.share();
+          case IN_PLACE -> r.inPlace();
+          case STORED -> r.entered().stored();
+          case TO_DATE -> r.toDate();
+          case TO_COMPLETE -> r.toComplete();
+          case AT_COMPLETION -> r.atCompletion();
+          case VARIANCE -> r.variance();
+          case BY_PRICE -> r.byPrice();
+          case BY_QUANTITY -> r.byQuantity();
+          case BY_SCOPE -> r.byScope();
+          case BY_TIME -> r.byTime();
+          case OVER -> r.over();
+          case EARNED -> r.earned();
+          case DRAWN -> r.entered().drawn();
+          case PROGRESS -> r.line().progress();
+          case AMOUNT -> r.line().amount();
+          case QUANTITY -> r.line().quantity();
+          case LEAST -> r.line().leastToCome();
+          case NO_FIRM_PRICE ->
+              LoanStatus.noFirmPrice(r, status.facts().total(), status.terms())
+                  ? r.line().amount()
+                  : BigDecimal.ZERO;
+          case LINE, STAGE, DESCRIPTION, KIND, QUOTE_ENDED ->
+              throw new IllegalArgumentException("no number: " + c);
+        };
+  }
+
+  private void line(Row r) {
+    var l = r.line();
+    page.text(row, LINE.ordinal(), l.id(), page.wrapped());
+    page.text(row, STAGE.ordinal(), l.stage().map(Stage::label).orElse(""), page.wrapped());
+    page.text(row, DESCRIPTION.ordinal(), l.description(), page.wrapped());
+    page.text(row, KIND.ordinal(), l.treatment().label(), page.plain().indented());
+    page.text(row, QUOTE_ENDED.ordinal(), l.quoteEnded() ? "yes" : "no", page.plain().indented());
+    var costRow = run.addresses.costRow(l.id());
+    costRow.ifPresent(c -> page.link(row, 0, ResultSheet.COST_PLAN, c));
+    cost(r, AMOUNT, costRow.map(c -> Addresses.range(CostPlanColumn.AMOUNT, c, c)));
+    cost(r, QUANTITY, costRow.map(c -> Addresses.range(CostPlanColumn.QUANTITY, c, c)));
+    page.number(row, LEAST.ordinal(), l.leastToCome(), page.number("0.0000"));
+    entered(r, CHANGES, "Approved changes");
+    entered(r, COMMITTED, "Committed");
+    entered(r, INVOICED, "Invoiced");
+    entered(r, PAID, "Paid");
+    entered(r, RETAINED, "Retained");
+    entered(r, STORED, "Stored materials");
+    entered(r, DRAWN, "Drawn");
+    money(
+        r,
+        ORIGINAL,
+        "IF("
+            + holds("Original budget", l.id(), ">=0")
+            + ","
+            + run.rounded(sum("Original budget", l.id()))
+            + ","
+            + at(AMOUNT)
+            + ")");
+    boolean gone = l.treatment() == Treatment.GONE;
+    money(r, REVISED, gone ? "0" : cents(at(ORIGINAL) + "+" + at(CHANGES)));
+    money(r, UNCOMMITTED, cents(at(REVISED) + "-" + at(COMMITTED)));
+    money(r, PAYABLE, cents(at(INVOICED) + "-" + at(PAID) + "-" + at(RETAINED)));
+    shares(r);
+    cost(r);
+    variance(r);
+    noFirmPrice(r, costRow);
+  }
+
+  /** A cell of the cost plan's, as {@code 'Cost plan'!$G$7:$G$7}, or nothing for a gone line. */
+  private void cost(Row r, CostReportColumn c, Optional<String> range) {
+    var look = c == AMOUNT ? page.number(run.moneyFormat()) : page.number("#,##0.##");
+    if (range.isPresent()) {
+      var cell = range.get().substring(0, range.get().indexOf(':'));
+      page.formula(row, c.ordinal(), cell, value(c).apply(r), look);
+    } else {
+      page.number(row, c.ordinal(), value(c).apply(r), look);
+    }
+  }
+
+  private void entered(Row r, CostReportColumn c, String column) {
+    money(r, c, run.rounded(sum(column, r.line().id())));
+  }
+
+  private String sum(String column, String id) {
+    return ledger.map(l -> l.sum(column, id)).orElse("0");
+  }
+
+  private String holds(String column, String id, String condition) {
+    return ledger.map(l -> l.holds(column, id, condition)).orElse("FALSE");
+  }
+
+  private void money(Row r, CostReportColumn c, String formula) {
+    var look = page.number(run.moneyFormat());
+    boolean bad = (c == OVER || c == VARIANCE) && value(c).apply(r).signum() > 0;
+    page.formula(row, c.ordinal(), formula, value(c).apply(r), bad ? look.strong() : look);
+  }
+
+  private String at(CostReportColumn c) {
+    return c.at(row);
+  }
+
+  /** A sum of cents: binary noise taken off. */
+  private String cents(String formula) {
+    return "ROUND(" + formula + "," + run.minorDigits() + ")";
+  }
+
+  private void shares(Row r) {
+    var l = r.line();
+    var percent = page.number("0.0%");
+    boolean base = l.treatment() == Treatment.WORK || l.treatment() == Treatment.TIME;
+    if (base) {
+      if (l.noted().isPresent() && progress.isPresent()) {
+        var task = l.noted().get();
+        page.formula(
+            row,
+            PROGRESS.ordinal(),
+            "IF("
+                + progress.get().holds("Complete", task, ">=0")
+                + ","
+                + progress.get().sum("Complete", task)
+                + ","
+                + l.progress().toPlainString()
+                + ")",
+            l.progress(),
+            percent);
+      } else {
+        page.number(row, PROGRESS.ordinal(), l.progress(), percent);
+      }
+    }
+    if (l.treatment() == Treatment.GONE || l.treatment() == Treatment.INTEREST) {
+      page.number(row, SHARE.ordinal(), 0, percent);
+      return;
+    }
+    page.formula(
+        row,
+        SHARE.ordinal(),
+        "IF("
+            + holds("Work in place", l.id(), ">=0")
+            + ","
+            + sum("Work in place", l.id())
+            + ","
+            + (base ? at(PROGRESS) : ofStage(l.stage().orElseThrow()))
+            + ")",
+        r.share(),
+        percent);
+  }
+
+  /** In step with the work of the stage, the rows of which stand together. */
+  private String ofStage(Stage stage) {
+    var rows = baseRows.get(stage);
+    if (rows == null) return "0";
+    var place = "SUM(" + range(IN_PLACE, rows) + ")";
+    var rest = "SUM(" + range(TO_COMPLETE, rows) + ")";
+    return "IF(" + place + "+" + rest + "=0,0," + place + "/(" + place + "+" + rest + "))";
+  }
+
+  private static String range(CostReportColumn c, int[] rows) {
+    return "$" + c.letter() + "$" + rows[0] + ":$" + c.letter() + "$" + rows[1];
+  }
+
+  private void cost(Row r) {
+    var kind = r.line().treatment();
+    var spent = "MAX(" + at(INVOICED) + "," + at(PAID) + ")";
+    var part = run.rounded(at(AMOUNT) + "*" + at(SHARE));
+    var there = at(IN_PLACE) + "+" + at(STORED);
+    var more = at(COMMITTED) + "-" + at(TO_DATE);
+    switch (kind) {
+      case WORK, TIME, ON_TOP -> {
+        money(r, IN_PLACE, part);
+        money(
+            r,
+            TO_DATE,
+            cents(
+                "IF(AND("
+                    + at(SHARE)
+                    + ">=1,"
+                    + spent
+                    + ">0),MAX("
+                    + spent
+                    + ","
+                    + at(COMMITTED)
+                    + "),MAX("
+                    + spent
+                    + ","
+                    + there
+                    + "))"));
+        money(
+            r,
+            TO_COMPLETE,
+            cents(
+                "IF("
+                    + at(SHARE)
+                    + ">=1,MAX(0,"
+                    + more
+                    + "),MAX(0,"
+                    + at(AMOUNT)
+                    + "-"
+                    + at(IN_PLACE)
+                    + "-"
+                    + at(STORED)
+                    + ","
+                    + run.rounded(at(AMOUNT) + "*" + at(LEAST))
+                    + ","
+                    + more
+                    + "))"));
+        money(r, EARNED, run.rounded(at(REVISED) + "*" + at(SHARE)));
+      }
+      case CONTINGENCY -> {
+        money(r, IN_PLACE, "0");
+        money(r, TO_DATE, spent);
+        boolean all = status.terms().contingency() == ContingencyRule.ALL_LEFT;
+        money(r, TO_COMPLETE, all ? "MAX(0," + at(REVISED) + ")" : cents(at(AMOUNT) + "-" + part));
+        money(r, EARNED, "0");
+      }
+      case GONE -> {
+        money(r, IN_PLACE, "0");
+        money(r, TO_DATE, spent);
+        money(r, TO_COMPLETE, "0");
+        money(r, EARNED, "0");
+      }
+      case INTEREST -> {
+        money(r, IN_PLACE, at(TO_DATE));
+        money(r, TO_DATE, spent);
+        money(r, TO_COMPLETE, SheetMoneyToCome.interest(status));
+        money(r, EARNED, "MIN(" + at(TO_DATE) + ",MAX(0," + at(REVISED) + "))");
+      }
+    }
+    money(r, AT_COMPLETION, cents(at(TO_DATE) + "+" + at(TO_COMPLETE)));
+  }
+
+  private void variance(Row r) {
+    var kind = r.line().treatment();
+    boolean late = kind == Treatment.TIME || kind == Treatment.INTEREST;
+    money(r, VARIANCE, cents(at(AT_COMPLETION) + "-" + at(ORIGINAL)));
+    money(r, BY_SCOPE, kind == Treatment.GONE ? at(VARIANCE) : at(CHANGES));
+    money(r, BY_TIME, late ? cents(at(VARIANCE) + "-" + at(BY_SCOPE)) : "0");
+    var then = sum("Original quantity", r.line().id());
+    money(
+        r,
+        BY_QUANTITY,
+        kind == Treatment.WORK
+            ? "IF("
+                + holds("Original quantity", r.line().id(), ">0")
+                + ","
+                + run.rounded(
+                    at(ORIGINAL)
+                        + "*("
+                        + at(QUANTITY)
+                        + "-"
+                        + then
+                        + ")/MAX("
+                        + then
+                        + ",0.000001)")
+                + ",0)"
+            : "0");
+    money(
+        r,
+        BY_PRICE,
+        cents(at(VARIANCE) + "-" + at(BY_SCOPE) + "-" + at(BY_TIME) + "-" + at(BY_QUANTITY)));
+    money(
+        r,
+        OVER,
+        kind == Treatment.CONTINGENCY
+            ? "0"
+            : cents("MAX(0," + at(AT_COMPLETION) + "-" + at(REVISED) + ")"));
+  }
+
+  private void noFirmPrice(Row r, Optional<Integer> costRow) {
+    if (r.line().treatment() != Treatment.WORK || costRow.isEmpty()) {
+      money(r, NO_FIRM_PRICE, "0");
+      return;
+    }
+    var large = run.loan(LoanQuestions.LARGE_LINE);
+    var basis = Addresses.range(CostPlanColumn.BASIS, costRow.get(), costRow.get());
+    money(
+        r,
+        NO_FIRM_PRICE,
+        "IF(AND("
+            + large
+            + ">0,"
+            + at(AMOUNT)
+            + ">0,"
+            + at(AMOUNT)
+            + ">="
+            + large
+            + "*SUM("
+            + run.addresses.costColumn(CostPlanColumn.AMOUNT)
+            + "),"
+            + at(COMMITTED)
+            + "=0,"
+            + at(SHARE)
+            + "<1,"
+            + basis.substring(0, basis.indexOf(':'))
+            + "<>\"quote\"),"
+            + at(AMOUNT)
+            + ",0)");
+  }
+}
