@@ -108,7 +108,7 @@ final class LenderReviewExample {
     row(e, "own/deck", "9000", "", "", "", "", "", "", "0", "", "");
     row(e, "contingency/finishes", "2600", "", "-1500", "", "", "", "", "", "", "");
     row(e, "rent", "4800", "", "", "", "3200", "3200", "", "", "", "");
-    row(e, "interest", "2600", "", "", "", "700", "700", "", "", "", "");
+    row(e, "interest", "2400", "", "", "", "700", "700", "", "", "", "");
   }
 
   private static void row(WorkbookEntries e, String... cells) {
