@@ -272,7 +272,7 @@ public record LoanStatus(
         outlook,
         holding,
         stages,
-        request(terms, stages, decimals),
+        request(terms, stages, holding.drawn(), decimals),
         contingency,
         stresses,
         plan,
@@ -386,13 +386,10 @@ public record LoanStatus(
     return stages;
   }
 
-  private static Request request(LoanTerms terms, List<StageValue> stages, int decimals) {
+  private static Request request(
+      LoanTerms terms, List<StageValue> stages, BigDecimal drawn, int decimals) {
     BigDecimal inPlace = BigDecimal.ZERO;
-    BigDecimal drawn = BigDecimal.ZERO;
-    for (var s : stages) {
-      inPlace = inPlace.add(s.earned()).add(s.stored());
-      drawn = drawn.add(s.drawn());
-    }
+    for (var s : stages) inPlace = inPlace.add(s.earned()).add(s.stored());
     var part = inPlace.subtract(terms.cash()).max(BigDecimal.ZERO).min(terms.loan());
     var held = terms.retainage().held(part, terms.loan(), decimals);
     var form = new PaymentRequest(terms.loan(), part, held, drawn);

@@ -65,6 +65,14 @@ final class MoneyJson {
           out.number("toComplete", s.toComplete());
         });
     out.object("balance", () -> balance(f.balance()));
+    out.object(
+        "interest",
+        () -> {
+          out.number("allowance", f.interest().allowance());
+          out.number("charged", f.interest().charged());
+          out.number("beyond", f.interest().beyond());
+          out.number("ifAdded", f.interest().ifAdded());
+        });
     out.objects(
         "delays",
         f.delays(),
@@ -79,6 +87,12 @@ final class MoneyJson {
           out.number("cost", d.cost());
           out.text("words", d.words());
         });
+    if (f.status().isPresent()) {
+      var status = new StatusJson(f.status().get(), out);
+      out.object("status", () -> status.write(plan.estimate().currency().getCurrencyCode()));
+    } else {
+      out.text("status", java.util.Optional.empty());
+    }
   }
 
   private void balance(Finance.Balance b) {

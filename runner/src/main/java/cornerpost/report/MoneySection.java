@@ -182,6 +182,18 @@ final class MoneySection {
             Map.entry(
                 b.surplus().signum() < 0 ? "Short by" : "Left over",
                 Words.money(b.surplus().abs(), currency))));
+    var i = f.interest();
+    model.put(
+        "interestSum",
+        i.charged().signum() == 0
+            ? ""
+            : "Interest as the draws are planned: "
+                + Words.money(i.charged(), currency)
+                + " against "
+                + Words.money(i.allowance(), currency)
+                + " in the budget; "
+                + Words.money(i.ifAdded(), currency)
+                + " if it were added to the loan.");
     model.put(
         "ratios",
         java.util.stream.Stream.of(

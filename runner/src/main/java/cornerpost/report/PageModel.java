@@ -31,6 +31,7 @@ final class PageModel {
     new WaySection(plan).into(model);
     new MoneySection(plan).into(model);
     new MovingSection(plan).into(model);
+    new LenderSection(plan).into(model);
     new OrdersSection(plan).into(model);
     new ChecksSection(plan).into(model);
     new SourcesSection(plan).into(model);

@@ -26,7 +26,7 @@ public final class PlanPage {
 
   private static final List<String> TEMPLATES =
       List.of(
-          "plan", "answer", "house", "way", "money", "moving", "orders", "checks", "sources",
+          "plan", "answer", "house", "way", "money", "lender", "moving", "orders", "checks", "sources",
           "parts");
 
   private final Configuration configuration;

@@ -159,7 +159,7 @@ final class SheetScheduleOfValues {
         "MIN(" + loan + ",MAX(0,$N$" + row + "-$N$" + (row + 1) + "))",
         r.part());
     value(row + 3, "Held back", SheetMoneyToCome.held(run, "$N$" + (row + 2)), r.held());
-    value(row + 4, "Drawn before", "$I$2", r.before());
+    value(row + 4, "Drawn before", CostReportColumn.DRAWN.total(), r.before());
     page.text(row + 5, LABEL, "Amount due now", page.plain().strong());
     page.formula(
         row + 5,

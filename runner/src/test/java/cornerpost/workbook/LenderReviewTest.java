@@ -1,0 +1,184 @@
+package cornerpost.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerpost.fact.Facts;
+import cornerpost.finance.CostReport.Row;
+import cornerpost.finance.LoanStatus;
+import cornerpost.office.LibreOffice;
+import cornerpost.plan.Plan;
+import cornerpost.plan.Planner;
+import cornerpost.plan.RunOptions;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+
+/** The half-built example: by hand, in another program, and after entries were changed. */
+class LenderReviewTest {
+  private static final byte[] OWNER = Examples.workbook("lender-review.xlsx");
+
+  private static Plan plan(byte[] workbook) {
+    var scope = WorkbookReader.read(workbook, "x.xlsx").scope().orElseThrow();
+    return Planner.plan(scope, Facts.supplied(), Optional.empty(), RunOptions.NONE)
+        .plan()
+        .orElseThrow();
+  }
+
+  private static LoanStatus status(byte[] workbook) {
+    return plan(workbook).finance().status().orElseThrow();
+  }
+
+  private static BigDecimal amount(String page, String pattern) {
+    var found = Pattern.compile(pattern).matcher(page);
+    assertThat(found.find()).as(pattern).isTrue();
+    return new BigDecimal(found.group(1).replace(",", ""));
+  }
+
+  /** docs/lender-example.md derives each of these by hand. */
+  @Test
+  void page_that_works_it_out_by_hand_has_the_same_amounts() throws IOException {
+    var page = Files.readString(Path.of("..", "docs", "lender-example.md"));
+    var s = status(OWNER);
+    var h = s.holding();
+    assertThat(page).contains("> " + s.verdict("USD"));
+    assertThat(h.surplus())
+        .isEqualByComparingTo(amount(page, "\\*\\*short by\\*\\* \\| \\*\\*(-[0-9,.]+)\\*\\*"));
+    assertThat(h.toComplete())
+        .isEqualByComparingTo(amount(page, "\\*\\*to complete\\*\\* \\| \\| \\*\\*([0-9,.]+)"));
+    assertThat(h.undrawn().add(h.cash()))
+        .isEqualByComparingTo(amount(page, "\\*\\*there\\*\\* \\| \\*\\*([0-9,.]+)"));
+    assertThat(h.interestToCome())
+        .isEqualByComparingTo(amount(page, "Interest to come: .* = ([0-9,]+\\.[0-9]{2})"));
+    assertThat(h.retained().add(h.payable()).add(h.notInvoiced()))
+        .isEqualByComparingTo(amount(page, "not yet invoiced \\| -([0-9,.]+)"));
+    var ahead =
+        s.flags().stream().filter(f -> f.sign() == LoanStatus.Sign.AHEAD).findFirst().orElseThrow();
+    assertThat(ahead.figure()).isEqualByComparingTo(amount(page, "7,800: ([0-9,]+) in all"));
+  }
+
+  @Test
+  void another_program_calculates_every_figure_and_finds_no_error() {
+    LibreOffice.needed();
+    var result = ResultWorkbook.write(OWNER, plan(OWNER));
+    var recalculated = LibreOffice.recalculated(result);
+    var compared = Recalculated.compare(result, recalculated);
+    assertThat(compared.formulas()).isGreaterThan(1500);
+    assertThat(compared.differences()).isEmpty();
+    assertThat(Recalculated.errors(recalculated)).isEmpty();
+  }
+
+  /**
+   * Paid, drawn, invoiced, a share of work as inspected, one as noted on Progress (its days left
+   * stay, so no date moves), the loan, its rate: another program then shows what a new run finds.
+   */
+  @Test
+  void changed_payments_and_shares_give_the_verdict_and_totals_of_a_new_run() {
+    LibreOffice.needed();
+    var edited =
+        OwnersBook.edited(
+            ResultWorkbook.write(OWNER, plan(OWNER)),
+            book -> {
+              OwnersBook.cell(book, "Cost ledger!G9").setCellValue(7512.34);
+              OwnersBook.cell(book, "Cost ledger!F11").setCellValue(5200);
+              OwnersBook.cell(book, "Cost ledger!I11").setCellValue(0.3);
+              OwnersBook.cell(book, "Cost ledger!K10").setCellValue(9000);
+              OwnersBook.cell(book, "Cost ledger!E12").setCellValue(29333.33);
+              OwnersBook.cell(book, "Cost ledger!B13").setCellValue(8500);
+              OwnersBook.cell(book, "Progress!E10").setCellValue(0.57);
+              OwnersBook.cell(book, "Loan!B5").setCellValue(131000);
+              OwnersBook.cell(book, "Loan!B7").setCellValue(0.0915);
+            });
+    var again = status(edited);
+    assertThat(again.holding().surplus())
+        .isNotEqualByComparingTo(status(OWNER).holding().surplus());
+    var book = OwnersBook.open(LibreOffice.recalculated(edited));
+    var verdict = Recalculated.shown(OwnersBook.cell(book, "Lender review!A3"));
+    assertThat(verdict).isEqualTo(again.verdict("USD"));
+    same(
+        book,
+        "Lender review",
+        "Left over (below nothing: the borrower must bring it)",
+        again.holding().surplus());
+    same(book, "Lender review", "Cost to complete", again.holding().toComplete());
+    same(book, "Lender review", "Interest to completion", again.holding().interestToCome());
+    same(book, "Lender review", "Can be drawn now", again.request().due());
+    same(book, "Lender review", "Estimate at completion", sum(again, Row::atCompletion));
+    same(book, "Lender review", "  of it by price", sum(again, Row::byPrice));
+    same(book, "Lender review", "Contingency for the work left", again.contingency().required());
+    for (var f : again.flags()) same(book, "Lender review", f.sign().label(), f.figure());
+    for (int i = 0; i < 3; i++) {
+      var whatIf = again.stresses().get(i + 1);
+      var row = rowOf(book, "What if") + 1 + i;
+      assertThat(book.getSheet("Lender review").getRow(row).getCell(1).getNumericCellValue())
+          .isEqualTo(whatIf.surplus().doubleValue());
+    }
+    same(book, "Earned value", "Earned value (EV)", again.value().earned());
+    same(book, "Earned value", "Actual cost (AC)", again.value().actual());
+    same(book, "Earned value", "Earned schedule (ES), periods", again.value().schedule());
+    for (var s : again.stages()) same(book, "Schedule of values", s.stage().label(), s.original());
+    var lines = book.getSheet("Cost report");
+    for (int i = 0; i < again.rows().size(); i++) {
+      var row = lines.getRow(Addresses.FIRST_ROW - 1 + i);
+      assertThat(row.getCell(CostReportColumn.AT_COMPLETION.ordinal()).getNumericCellValue())
+          .as(again.rows().get(i).line().id())
+          .isEqualTo(again.rows().get(i).atCompletion().doubleValue());
+    }
+  }
+
+  private static BigDecimal sum(LoanStatus s, Function<Row, BigDecimal> part) {
+    return s.rows().stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static int rowOf(XSSFWorkbook book, String label) {
+    for (var row : book.getSheet("Lender review")) {
+      if (row.getCell(0) != null && row.getCell(0).toString().equals(label)) return row.getRowNum();
+    }
+    throw new AssertionError(label);
+  }
+
+  private static void same(XSSFWorkbook book, String sheet, String label, BigDecimal expected) {
+    var shown = (Double) Recalculated.rightOf(book, sheet, label);
+    assertThat(shown)
+        .as(label)
+        .isCloseTo(expected.doubleValue(), org.assertj.core.api.Assertions.within(1e-6));
+  }
+
+  @Test
+  void money_for_a_line_that_has_gone_is_kept_counted_and_reported() {
+    var edited =
+        OwnersBook.edited(
+            OWNER,
+            book -> {
+              OwnersBook.cell(book, "Cost ledger!A17").setCellValue("own/crane");
+              OwnersBook.cell(book, "Cost ledger!F17").setCellValue(900);
+              OwnersBook.cell(book, "Cost ledger!G17").setCellValue(900);
+            });
+    var plan = plan(edited);
+    assertThat(plan.problems())
+        .anyMatch(p -> p.sheet().equals("Cost ledger") && p.found().contains("own/crane"));
+    var before = status(OWNER).holding();
+    var after = plan.finance().status().orElseThrow().holding();
+    assertThat(after.cash()).isEqualByComparingTo(before.cash().subtract(new BigDecimal("900")));
+    assertThat(after.needed()).isEqualByComparingTo(before.needed());
+    var again = ResultWorkbook.write(edited, plan);
+    assertThat(OwnersBook.cell(OwnersBook.open(again), "Cost ledger!A17").getStringCellValue())
+        .isEqualTo("own/crane");
+  }
+
+  @Test
+  void result_as_input_gives_the_same_figures() {
+    var result = ResultWorkbook.write(OWNER, plan(OWNER));
+    assertThat(status(result).rows()).isEqualTo(status(OWNER).rows());
+    assertThat(List.copyOf(status(result).outlook().months()))
+        .isEqualTo(status(OWNER).outlook().months());
+    assertThat(ResultWorkbook.write(result, plan(result)))
+        .isEqualTo(ResultWorkbook.write(result, plan(result)));
+  }
+}
