@@ -69,7 +69,7 @@ final class StatusMaker {
     this.status = status;
     end = completion.isBefore(status) ? status : completion;
     decimals = Money.minorDigits(estimate.currency());
-    noted = ProgressMap.entries(scope, tasks.work());
+    noted = ProgressMap.entries(scope, tasks.work(), status);
   }
 
   /**

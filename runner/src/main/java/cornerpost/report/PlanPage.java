@@ -26,8 +26,8 @@ public final class PlanPage {
 
   private static final List<String> TEMPLATES =
       List.of(
-          "plan", "answer", "house", "way", "money", "lender", "moving", "orders", "checks", "sources",
-          "parts");
+          "plan", "answer", "house", "way", "money", "lender", "moving", "orders", "checks",
+          "sources", "parts");
 
   private final Configuration configuration;
 
