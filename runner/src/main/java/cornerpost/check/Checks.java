@@ -12,6 +12,7 @@ public final class Checks {
           new WayOut(),
           new SteelCutAway(),
           new JoinedBoxes(),
+          new FitOutMass(),
           new SteelAndMoisture(),
           new LicensedWork(),
           new MoneyAndTime(),

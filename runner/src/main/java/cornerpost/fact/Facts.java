@@ -39,6 +39,7 @@ public final class Facts {
           "outside.csv",
           "waste.csv",
           "cutting.csv",
+          "item-masses.csv",
           "time.csv",
           "masses.csv",
           "limits.csv");

@@ -17,7 +17,8 @@ public final class Takeoff {
               ServicesRules.ALL,
               InsulationRules.ALL,
               FinishesRules.ALL,
-              TimeRules.ALL)
+              TimeRules.ALL,
+              List.<TakeoffRule>of(new OwnMass()))
           .flatMap(List::stream)
           .toList();
 
