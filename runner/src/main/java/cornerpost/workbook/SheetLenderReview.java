@@ -16,7 +16,10 @@ import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 
-/** Sheet Lender review: one page, the answer first, each figure with a link to where it stands. */
+/**
+ * Sheet Lender review: one page, the answer first, each figure with a link to where it stands. What
+ * is live has no colour of its own: a colour would stay when the answer changes.
+ */
 final class SheetLenderReview {
   private static final int LAST_COLUMN = 2;
 
@@ -39,7 +42,7 @@ final class SheetLenderReview {
   }
 
   private void write() {
-    page.widths(50, 20, 62);
+    page.widths(56, 20, 84);
     page.frame().hideGridlines();
     int surplus = balance();
     verdict(surplus);
@@ -61,7 +64,6 @@ final class SheetLenderReview {
             .wrapping()
             .level(VerticalAlignment.CENTER)
             .ruledBottom(BorderStyle.MEDIUM, SheetStyle.INK);
-    if (status.holding().surplus().signum() < 0) look = look.inInk(SheetStyle.STOP);
     var cell = "$B$" + surplus;
     var format = "#,##0" + (run.minorDigits() == 0 ? "" : "." + "0".repeat(run.minorDigits()));
     var shown = "TEXT(ABS(" + cell + ")," + Addresses.quoted(format) + ")";
@@ -160,7 +162,7 @@ final class SheetLenderReview {
         cents(
             "$B$" + first + "+$B$" + (first + 1) + "-SUM($B$" + (first + 2) + ":$B$" + last + ")"),
         h.surplus(),
-        h.surplus().signum() < 0 ? look.inInk(SheetStyle.STOP) : look);
+        look);
     page.text(row, 2, "The first two less the rest", note());
     return row++;
   }
@@ -236,12 +238,7 @@ final class SheetLenderReview {
   private void whatIf(Stress s, String name, String formula, String how) {
     var look = page.number(run.moneyFormat());
     page.text(row, 0, "Left over, " + name, page.wrapped());
-    page.formula(
-        row,
-        1,
-        cents(formula),
-        s.surplus(),
-        s.surplus().signum() < 0 ? look.strong().inInk(SheetStyle.STOP) : look);
+    page.formula(row, 1, cents(formula), s.surplus(), look);
     page.text(row, 2, how, note());
     row++;
   }
@@ -517,8 +514,7 @@ final class SheetLenderReview {
     if (formula.isPresent()) page.formula(row, 1, formula.get(), f.figure(), look);
     else page.number(row, 1, f.figure(), look);
     var limit = f.sign() == Sign.FRONT ? LoanStatus.FRONT_LOAD.toPlainString() : "0";
-    var raised =
-        page.plain().strong().indented().inInk(f.raised() ? SheetStyle.STOP : SheetStyle.INK);
+    var raised = page.plain().strong().indented();
     page.formula(
         row,
         2,
@@ -565,6 +561,7 @@ final class SheetLenderReview {
     page.text(row, 0, name, look);
     page.text(row, 1, "", look.aligned(HorizontalAlignment.RIGHT));
     page.cell(row, 2, look);
+    page.height(row, 20);
     row++;
   }
 }
