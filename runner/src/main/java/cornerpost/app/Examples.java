@@ -9,7 +9,12 @@ import java.util.Optional;
 /** The workbooks that come with the program. */
 final class Examples {
   static final List<String> NAMES =
-      List.of("one-bedroom-40hc", "studio-20hc-metric", "two-bedroom-two-boxes", "lender-review");
+      List.of(
+          "one-bedroom-40hc",
+          "studio-20hc-metric",
+          "two-bedroom-two-boxes",
+          "lender-review",
+          "mid-build-late-delivery");
 
   private Examples() {}
 

@@ -112,7 +112,7 @@ final class DelayEffects {
   private String absorbed(Delay delay, Sequence before, int moved) {
     int slack = planning.floatDays(delay.task(), before, delay.days());
     int left = delay.days() - moved;
-    if (left == 0) {
+    if (left <= 0) {
       return slack == 0 ? "" : "; up to " + days(slack) + " late would have moved nothing";
     }
     int byFloat = Math.min(left, slack);

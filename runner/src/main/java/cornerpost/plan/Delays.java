@@ -61,7 +61,7 @@ final class Delays {
   static List<Activity> putOff(List<Delay> delays, Sequence base) {
     var order = new ArrayList<Delay>();
     for (var d : delays) {
-      if (canMove(base.network().get(d.task()))) order.add(d);
+      if (d.days() > 0 && canMove(base.network().get(d.task()))) order.add(d);
     }
     order.sort(Comparator.comparing(d -> base.ordered().timing(d.task()).early().start()));
     var changed = new LinkedHashMap<String, Activity>();

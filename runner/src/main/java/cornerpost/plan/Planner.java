@@ -192,7 +192,7 @@ public final class Planner {
 
   private Map<String, String> said(List<Delay> delays) {
     var said = new HashMap<String, String>();
-    for (var d : delays) said.merge(d.task(), d.words(), (a, b) -> a + "; " + b);
+    for (var d : delays) if (d.days() > 0) said.merge(d.task(), d.words(), (a, b) -> a + "; " + b);
     return said;
   }
 

@@ -113,7 +113,7 @@ final class ProgressMap {
               + "' started before '"
               + l.before()
               + (before.finish().isPresent() ? "' was finished" : "', which is not finished"),
-          after.finish().isPresent()
+          after.finish().isPresent() || before.finish().isPresent()
               ? "both are planned as noted"
               : "its start is kept; what remains of it waits for '" + l.before() + "'");
     }

@@ -199,6 +199,20 @@ final class OwnScope {
         Optional.empty());
   }
 
+  OwnScope booked(String taskId, LocalDate day) {
+    var cell = "Progress!A" + (progress.size() + 2);
+    progress.add(
+        new ProgressEntry(
+            taskId,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(day),
+            cell));
+    return this;
+  }
+
   OwnScope progress(
       String taskId,
       Optional<LocalDate> start,

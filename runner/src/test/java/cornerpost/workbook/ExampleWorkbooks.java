@@ -27,6 +27,7 @@ final class ExampleWorkbooks {
     files.put("studio-20hc-metric.xlsx", written(StudioExample.entries()));
     files.put("two-bedroom-two-boxes.xlsx", written(TwoBoxExample.entries()));
     files.put("lender-review.xlsx", written(LenderReviewExample.entries()));
+    files.put("mid-build-late-delivery.xlsx", written(MidBuildExample.entries()));
     return files;
   }
 
