@@ -69,7 +69,12 @@ public final class Cli {
       @Override
       Options options() {
         return planning()
-            .addOption(option("out", "FOLDER", "where to write (else beside the workbook)"));
+            .addOption(option("out", "FOLDER", "where to write (else beside the workbook)"))
+            .addOption(
+                Option.builder()
+                    .longOpt("crew-calendars")
+                    .desc("write a calendar for each crew as well")
+                    .build());
       }
     },
     CHECK("check", "WORKBOOK", "List every problem of a workbook; write nothing.") {
@@ -182,7 +187,8 @@ public final class Cli {
     try {
       var parsed = new DefaultParser(false).parse(command.options(), args);
       for (var option : parsed.getOptions()) {
-        if (!option.getLongOpt().equals("delay")
+        if (option.hasArg()
+            && !option.getLongOpt().equals("delay")
             && parsed.getOptionValues(option.getLongOpt()).length > 1) {
           throw new UsageException(command, "--" + option.getLongOpt() + " is given twice");
         }
@@ -292,7 +298,8 @@ public final class Cli {
         delays,
         seed.isEmpty() ? OptionalLong.empty() : OptionalLong.of(seed(command, seed.get())),
         trials.isEmpty() ? OptionalInt.empty() : OptionalInt.of(trials(command, trials.get())),
-        baseline);
+        baseline,
+        parsed.hasOption("crew-calendars"));
   }
 
   private static Optional<String> value(CommandLine parsed, String option) {

@@ -2,6 +2,7 @@ package cornerpost.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 
 /** The names of a plan's four files: those of the workbook with {@code -plan}, not doubled. */
 record OutputNames(Path folder, String stem) {
@@ -31,6 +32,13 @@ record OutputNames(Path folder, String stem) {
 
   Path calendar() {
     return folder.resolve(stem + ".ics");
+  }
+
+  /** The calendar of a crew: letters and numbers of its name, all else as one hyphen. */
+  Path calendarOf(String crew) {
+    var plain =
+        crew.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+    return folder.resolve(stem + "-" + (plain.isEmpty() ? "crew" : plain) + ".ics");
   }
 
   List<Path> all() {

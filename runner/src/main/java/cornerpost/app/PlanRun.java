@@ -47,7 +47,8 @@ final class PlanRun {
       List<RunOptions.DelayOption> delays,
       OptionalLong seed,
       OptionalInt trials,
-      Optional<String> baseline) {}
+      Optional<String> baseline,
+      boolean crewCalendars) {}
 
   /** What was done. */
   record Result(List<String> summary, List<Path> files, List<Problem> remarks) {}
@@ -80,11 +81,21 @@ final class PlanRun {
     files.put(names.workbook(), workbook(request, planned));
     var targets = List.of(names.page(), names.json(), names.calendar());
     for (int i = 0; i < targets.size(); i++) files.put(targets.get(i), others.join().get(i));
+    var written = new ArrayList<>(names.all());
+    if (request.crewCalendars) {
+      for (var crew : PlanCalendar.ofCrews(plan).entrySet()) {
+        var target = names.calendarOf(crew.getKey());
+        if (written.contains(target)) continue; // two names that differ in signs alone
+        InputFile.refuseIfOpenElsewhere(target);
+        files.put(target, crew.getValue());
+        written.add(target);
+      }
+    }
     if (isSame(request.workbook, names.workbook())) {
       files.setAside(names.workbook(), freeName(names, plan.statusDate()));
     }
     files.write();
-    return new Result(Headline.of(plan), names.all(), plan.problems());
+    return new Result(Headline.of(plan), written, plan.problems());
   }
 
   /** A part that only writing looks into, a drawing of an earlier run, may be damaged too. */

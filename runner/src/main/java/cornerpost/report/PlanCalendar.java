@@ -16,6 +16,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
 
@@ -31,19 +32,54 @@ public final class PlanCalendar {
   private static final DateTimeFormatter DAY = DateTimeFormatter.BASIC_ISO_DATE;
   private static final LocalDate SEQUENCE_BEGINS = LocalDate.of(2000, 1, 1);
 
-  private record Event(String id, LocalDate day, String category, String title, String details) {}
+  private record Event(
+      String id, LocalDate day, LocalDate last, String category, String title, String details) {
+    Event(String id, LocalDate day, String category, String title, String details) {
+      this(id, day, day, category, title, details);
+    }
+  }
 
   private PlanCalendar() {}
 
   /** The calendar file, UTF-8 with CRLF. */
   public static byte[] write(Plan plan) {
+    return written(plan, "Key dates", events(plan));
+  }
+
+  /**
+   * A calendar for each crew that has work to come, by the crew's name: each of its tasks from the
+   * first day to the last.
+   */
+  public static SortedMap<String, byte[]> ofCrews(Plan plan) {
+    var events = new TreeMap<String, List<Event>>();
+    for (var t : plan.programme().tasks()) {
+      if (t.done() || t.task().kind() == WorkTask.Kind.MILESTONE) continue;
+      for (var crew : t.task().demands().keySet()) {
+        events
+            .computeIfAbsent(crew, k -> new ArrayList<>())
+            .add(
+                new Event(
+                    "crew/" + crew + "/" + t.id(),
+                    t.firstDay(),
+                    t.lastDay(),
+                    crew,
+                    t.task().name(),
+                    Words.ended(Words.sentence(t.waitsFor()))));
+      }
+    }
+    var files = new TreeMap<String, byte[]>();
+    events.forEach((crew, all) -> files.put(crew, written(plan, crew, all)));
+    return files;
+  }
+
+  private static byte[] written(Plan plan, String what, List<Event> events) {
     var name = plan.scope().project().text(ProjectQuestions.NAME);
     var out = new IcsText();
     out.line("BEGIN", "VCALENDAR");
     out.line("VERSION", "2.0");
-    out.line("PRODID", "-//Cornerpost//Key dates//EN");
+    out.text("PRODID", "-//Cornerpost//" + what + "//EN");
     out.line("CALSCALE", "GREGORIAN");
-    for (var e : events(plan)) event(e, name, plan.statusDate(), out);
+    for (var e : events) event(e, name, plan.statusDate(), out);
     out.line("END", "VCALENDAR");
     return out.done();
   }
@@ -53,7 +89,7 @@ public final class PlanCalendar {
     out.line("UID", uid(project, e.id()));
     out.line("DTSTAMP", DAY.format(status) + "T000000Z");
     out.line("DTSTART;VALUE=DATE", DAY.format(e.day()));
-    out.line("DTEND;VALUE=DATE", DAY.format(e.day().plusDays(1)));
+    out.line("DTEND;VALUE=DATE", DAY.format(e.last().plusDays(1)));
     out.line(
         "SEQUENCE", Long.toString(Math.max(0, ChronoUnit.DAYS.between(SEQUENCE_BEGINS, status))));
     out.text("SUMMARY", e.title());

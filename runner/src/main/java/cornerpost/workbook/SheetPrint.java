@@ -56,6 +56,7 @@ final class SheetPrint {
           case COST_PLAN -> CostPlanColumn.PARTY.ordinal();
           case QUANTITIES -> 6;
           case SCHEDULE -> 12;
+          case DELAY_EFFECTS -> 8; // not the chart beside: its numbers are in the rows
           default -> -1;
         };
     if (last >= 0) printed(page, last, Math.max(page.lastRow(), 4));

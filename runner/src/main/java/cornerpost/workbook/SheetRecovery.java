@@ -23,7 +23,7 @@ final class SheetRecovery {
         "What is done for it");
     page.headRight(Addresses.HEADER_ROW, 0, 1, 2, 3, 4);
     page.headIndented(Addresses.HEADER_ROW, 5);
-    page.widths(18, 10, 14, 14, 14, 110);
+    page.widths(18, 12, 16, 18, 20, 100);
     int row = Addresses.FIRST_ROW;
     var found = run.plan.replanning().recovery();
     if (found.isEmpty()) {
@@ -54,7 +54,10 @@ final class SheetRecovery {
       page.text(
           row++,
           5,
-          m.name() + ": " + m.what() + ", " + m.days().toPlainString() + " working days",
+          m.name()
+              + ": "
+              + m.what()
+              + (m.days().signum() > 0 ? ", " + m.days().toPlainString() + " working days" : ""),
           page.wrapped().indented());
     }
   }
