@@ -34,6 +34,8 @@ public record BaselineRow(
     requireNonNull(baseline, "baseline");
     requireNonNull(keptOn, "keptOn");
     requireNonNull(id, "id");
-    requireNonNull(amount, "amount");
+    // One form for what was worked out and what was read back from a cell.
+    amount = amount.stripTrailingZeros();
+    if (amount.scale() < 0) amount = amount.setScale(0);
   }
 }

@@ -147,6 +147,7 @@ class ReplanningTest {
         plan.work(),
         programme,
         plan.orders(),
+        plan.cutting(),
         plan.risk(),
         plan.finance(),
         plan.checks(),
