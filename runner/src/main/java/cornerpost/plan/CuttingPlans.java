@@ -188,7 +188,7 @@ final class CuttingPlans {
             .map(l -> l.quantity().in(item.soldBy()))
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     var length = sold.multiply(item.contentUnit().toBase().applyTo(item.content()));
-    return Days.plain(length.divide(stock, Ratio.PRECISION).setScale(6, RoundingMode.HALF_UP));
+    return Days.plain(length.divide(stock, Ratio.PRECISION).setScale(15, RoundingMode.HALF_UP));
   }
 
   private static int tenths(BigDecimal metres, RoundingMode towards) {

@@ -1,6 +1,7 @@
 package cornerpost.report;
 
 import cornerpost.plan.OrderRow;
+import cornerpost.plan.OrderTotals;
 import cornerpost.plan.Plan;
 import cornerpost.price.SupplierGroup;
 import cornerpost.work.WorkTask;
@@ -22,8 +23,12 @@ final class OrdersSection {
       boolean late,
       String link) {}
 
-  /** What one kind of supplier has. */
-  public record Group(String name, List<Row> rows) {}
+  /**
+   * What one kind of supplier has.
+   *
+   * @param more what whole ones cost over the bare need; empty for nothing
+   */
+  public record Group(String name, String total, String more, List<Row> rows) {}
 
   /** An inspection or a milestone. */
   public record Gate(
@@ -44,7 +49,14 @@ final class OrdersSection {
               .sorted(Comparator.comparing(OrderRow::orderBy).thenComparing(OrderRow::item))
               .map(this::row)
               .toList();
-      if (!rows.isEmpty()) groups.add(new Group(g.label(), rows));
+      if (rows.isEmpty()) continue;
+      var more = OrderTotals.roundingByGroup(plan.orders()).get(g);
+      groups.add(
+          new Group(
+              g.label(),
+              Words.number(OrderTotals.byGroup(plan.orders()).get(g), 2),
+              more.signum() > 0 ? Words.number(more, 2) : "",
+              rows));
     }
     model.put("orderGroups", groups);
     model.put(

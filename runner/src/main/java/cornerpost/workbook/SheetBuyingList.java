@@ -1,6 +1,7 @@
 package cornerpost.workbook;
 
 import cornerpost.plan.OrderRow;
+import cornerpost.plan.OrderTotals;
 import cornerpost.plan.Plan;
 import cornerpost.price.CostLine;
 import java.math.BigDecimal;
@@ -36,10 +37,11 @@ final class SheetBuyingList {
         "Late",
         "Needed on",
         "Lead days",
-        "First task");
+        "First task",
+        "Group comes to");
     page.headIndented(Addresses.HEADER_ROW, 5, 9, 12);
-    page.headRight(Addresses.HEADER_ROW, 3, 4, 6, 7, 8, 10, 11);
-    page.widths(26, 30, 52, 11, 11, 9, 13, 13, 16, 7, 16, 7, 40);
+    page.headRight(Addresses.HEADER_ROW, 3, 4, 6, 7, 8, 10, 11, 13);
+    page.widths(26, 30, 52, 11, 11, 9, 13, 13, 16, 7, 16, 7, 40, 13);
     int row = Addresses.FIRST_ROW;
     OrderRow before = null;
     for (var o : sorted(run.plan)) {
@@ -50,6 +52,7 @@ final class SheetBuyingList {
       row++;
     }
     int last = Math.max(Addresses.FIRST_ROW, row - 1);
+    groups(run, page, last);
     var bold = page.number(run.moneyFormat()).strong();
     var sum =
         run.plan.orders().stream().map(OrderRow::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -60,7 +63,29 @@ final class SheetBuyingList {
             .map(OrderRow::roundingCost)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     page.formula(2, 7, "SUM($H$" + Addresses.FIRST_ROW + ":$H$" + last + ")", more, bold);
-    SheetTables.finish(page, row - 1, 13, 2);
+    SheetTables.finish(page, row - 1, 14, 2);
+  }
+
+  /** What each kind of supplier comes to, live, in the first row of the group. */
+  private static void groups(ResultRun run, SheetPage page, int last) {
+    var totals = OrderTotals.byGroup(run.plan.orders());
+    var look =
+        SheetQuantities.ruled(page.plain())
+            .aligned(SheetQuantities.RIGHT)
+            .formatted(run.moneyFormat())
+            .strong();
+    int row = Addresses.FIRST_ROW;
+    OrderRow before = null;
+    for (var o : sorted(run.plan)) {
+      if (before == null || before.group() != o.group()) {
+        var formula =
+            "SUMIFS($G$%1$d:$G$%2$d,$A$%1$d:$A$%2$d,$A%3$d)"
+                .formatted(Addresses.FIRST_ROW, last, row);
+        page.formula(row, 13, formula, totals.get(o.group()), look);
+      }
+      before = o;
+      row++;
+    }
   }
 
   private static void write(ResultRun run, SheetPage page, int row, OrderRow o, boolean first) {

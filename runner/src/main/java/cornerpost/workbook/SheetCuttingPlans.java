@@ -152,7 +152,8 @@ final class SheetCuttingPlans {
     page.number(row, 6, in(plan.stock()), length.inInk(SheetStyle.QUIET));
     page.number(row, 7, in(p.cutLength()), length);
     page.number(row, 8, in(p.sawn()), length);
-    page.formula(row, 9, "G" + row + "-H" + row + "-I" + row, in(p.left()), length);
+    var left = in(p.left()).setScale(12, RoundingMode.HALF_UP);
+    page.formula(row, 9, "ROUND(G" + row + "-H" + row + "-I" + row + ",12)", left, length);
     page.fold(row);
   }
 

@@ -53,7 +53,10 @@ class HandTakeoffTest {
   private static Map<String, Line> lines(String workbook) {
     var scope = WorkbookReader.read(Examples.workbook(workbook), workbook).scope().orElseThrow();
     var lines = new LinkedHashMap<String, Line>();
-    for (var l : Takeoff.measure(scope, Facts.supplied())) lines.put(l.id(), l);
+    for (var l : Takeoff.measure(scope, Facts.supplied())) {
+      // Masses only add the other lines up, each times a fact: docs/method-mass.md.
+      if (!l.id().startsWith("mass/")) lines.put(l.id(), l);
+    }
     return lines;
   }
 
