@@ -70,17 +70,15 @@ final class PlanRun {
     for (var target : names.all()) InputFile.refuseIfOpenElsewhere(target);
     progress.println("cornerpost: writing");
     var files = new FileSet();
-    // The workbook takes as long as the other three together: two hands are enough.
-    var others =
+    // The page and the workbook take longest; the rest goes where there is room.
+    var page = CompletableFuture.supplyAsync(() -> planned.page.join().page(plan));
+    var data =
         CompletableFuture.supplyAsync(
-            () ->
-                List.of(
-                    planned.page.join().page(plan),
-                    PlanJson.write(plan),
-                    PlanCalendar.write(plan)));
+            () -> List.of(PlanJson.write(plan), PlanCalendar.write(plan)));
     files.put(names.workbook(), workbook(request, planned));
-    var targets = List.of(names.page(), names.json(), names.calendar());
-    for (int i = 0; i < targets.size(); i++) files.put(targets.get(i), others.join().get(i));
+    files.put(names.page(), page.join());
+    files.put(names.json(), data.join().get(0));
+    files.put(names.calendar(), data.join().get(1));
     var written = new ArrayList<>(names.all());
     if (request.crewCalendars) {
       for (var crew : PlanCalendar.ofCrews(plan).entrySet()) {

@@ -1,5 +1,6 @@
 package cornerpost.workbook.parts;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,7 +57,10 @@ public final class Links {
   }
 
   public Optional<Link> byId(String id) {
-    return all().stream().filter(l -> l.id.equals(id)).findFirst();
+    return root.children("Relationship").stream()
+        .filter(e -> e.get("Id").equals(id))
+        .findFirst()
+        .map(this::link);
   }
 
   public Optional<Link> first(String kind) {
@@ -77,8 +81,10 @@ public final class Links {
 
   /** Adds a link to a part of the package; its id. */
   public String add(String kind, String part) {
-    int n = 1;
-    while (byId("rId" + n).isPresent()) n++;
+    var taken = new HashSet<String>();
+    for (var link : root.children("Relationship")) taken.add(link.get("Id"));
+    int n = taken.size() + 1;
+    while (taken.contains("rId" + n)) n++;
     root.add("Relationship")
         .set("Id", "rId" + n)
         .set("Type", TYPES + kind)
