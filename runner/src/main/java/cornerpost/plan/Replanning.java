@@ -157,13 +157,23 @@ public record Replanning(
    * An order of the work as moves from the dates that hold without the delays.
    *
    * @param changed bookings of crews that get another day
-   * @param atLeast no order that keeps links changes fewer
+   * @param atLeast no order whose move-in is no later than the present order's changes fewer
    */
   public record Choice(
       LocalDate moveIn, int changed, int atLeast, List<Move> moves, List<TaskDays> days) {
     public Choice {
       moves = List.copyOf(moves);
       days = List.copyOf(days);
+    }
+
+    Choice withAtLeast(int fewest) {
+      return new Choice(moveIn, changed, fewest, moves, days);
+    }
+
+    /** What is known of orders that change fewer bookings. */
+    public String proof() {
+      if (changed == atLeast) return "no order of the work that ends no later changes fewer";
+      return "no order of the work that ends no later changes fewer than " + atLeast;
     }
   }
 

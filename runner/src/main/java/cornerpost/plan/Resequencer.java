@@ -7,8 +7,8 @@ import cornerpost.plan.Replanning.Resequencing;
 import cornerpost.plan.Replanning.TaskDays;
 import cornerpost.schedule.Activity;
 import cornerpost.schedule.Dates;
+import cornerpost.schedule.FewestChanges;
 import cornerpost.schedule.Network;
-import cornerpost.schedule.Passes;
 import cornerpost.schedule.Timetable;
 import cornerpost.work.WorkPlan;
 import cornerpost.work.WorkTask;
@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -35,8 +36,8 @@ import java.util.TreeMap;
  * no sooner than it was booked, for nobody can promise that the inspection is passed.
  */
 final class Resequencer {
-  /** Repairs of one conflict at a time after which the order of the crews is kept instead. */
-  private static final int MOST_REPAIRS = 2_000;
+  /** Far more than houses of every kind tried needed for the fewest changes. */
+  private static final long EFFORT = 4_000;
 
   private final Delays planning;
   private final WorkPlan work;
@@ -79,7 +80,10 @@ final class Resequencer {
   Resequencing all(Sequence plan) {
     var present = Delays.goal(kept.ordered());
     var soonest = soonest(plan, present);
-    return new Resequencing(present, pulledForward(), idle(), soonest, fewest(present, soonest));
+    var fewest = fewest(present, soonest);
+    if (fewest.moveIn().isBefore(soonest.moveIn())) soonest = fewest; // a better order, by chance
+    soonest = soonest.withAtLeast(fewest.atLeast()); // what ends no later than it ends in time
+    return new Resequencing(present, pulledForward(), idle(), soonest, fewest);
   }
 
   private Set<String> behindHoldPoints() {
@@ -104,14 +108,19 @@ final class Resequencer {
 
   // ---- the soonest --------------------------------------------------------------------------
 
-  private Choice soonest(Sequence plan, LocalDate present) {
+  /** What stands behind a hold point is done no sooner than it was booked. */
+  private Network holding() {
     var holding = late;
     for (var id : behind) {
       if (open(id)) holding = holding.with(notBefore(holding.get(id), before.planned(id).start()));
     }
+    return holding;
+  }
+
+  private Choice soonest(Sequence plan, LocalDate present) {
     var days = days(kept);
     var goal = present;
-    for (var s : List.of(plan, planning.plain(holding))) {
+    for (var s : List.of(plan, planning.plain(holding()))) {
       if (Delays.goal(s.ordered()).isBefore(goal) && allowed(days(s))) {
         days = days(s);
         goal = Delays.goal(s.ordered());
@@ -139,98 +148,43 @@ final class Resequencer {
   // ---- the fewest bookings changed ----------------------------------------------------------
 
   /**
-   * Every task keeps its day but those that the links put off; where those then ask a crew for too
-   * much, one of them at a time is put off further. Taken where move-in is no later than in the
-   * present order and fewer bookings change.
+   * As many tasks as possible keep their day, and move-in is no later than in the present order.
+   * Where the search finds nothing better within its effort, one of the other orders is it.
    */
   private Choice fewest(LocalDate present, Choice soonest) {
-    var held = late;
-    for (var a : late.activities()) {
-      if (open(a.id()))
-        held = held.with(notBefore(held.get(a.id()), before.planned(a.id()).start()));
+    var alone = kept.alone();
+    var bookings = new ArrayList<FewestChanges.Booking>();
+    var firm = new HashSet<String>();
+    for (var t : work.tasks()) {
+      if (!isBooking(t) || !open(t.id())) continue;
+      var day = before.planned(t.id()).firstDay();
+      bookings.add(new FewestChanges.Booking(t.id(), day));
+      boolean canBeKept = !alone.timing(t.id()).early().firstDay().isAfter(day);
+      if (booked.containsKey(t.id()) && canBeKept) firm.add(t.id());
     }
-    var times = Passes.of(held);
-    int atLeast = changed(days(times));
+    var goal = Delays.goalTask(kept.ordered());
+    var found =
+        FewestChanges.search(
+            holding(), bookings, firm, Map.of(goal, present), kept.ordered().finish(), EFFORT);
+    int atLeast = Math.max(found.atLeast(), changed(days(alone)));
     var best = choice(days(kept), present);
     if (soonest.changed() < best.changed()) best = soonest;
-    for (int k = 0; k < MOST_REPAIRS; k++) {
-      var conflict = conflict(times);
-      if (conflict == null) {
-        var goal = Delays.goal(times);
-        var choice = choice(days(times), goal);
-        if (!goal.isAfter(present) && choice.changed() < best.changed()) best = choice;
-        break;
+    if (found.dates().isPresent() && found.changed() < best.changed()) {
+      var days = new HashMap<String, Dates>();
+      var activities = late.activities();
+      for (int i = 0; i < activities.size(); i++) {
+        days.put(activities.get(i).id(), found.dates().get().get(i));
       }
-      if (conflict.late == null) break; // only work that may not be moved is in each other's way
-      held = held.with(notBefore(held.get(conflict.late), conflict.free));
-      times = Passes.of(held);
+      best = choice(days, moveIn(days));
     }
-    return new Choice(best.moveIn(), best.changed(), atLeast, best.moves(), best.days());
+    return best.withAtLeast(Math.min(best.changed(), atLeast));
   }
 
-  private record Conflict(String late, LocalDateTime free) {}
-
-  /** The first moment at which a crew is asked for too much; the task to put off, and to when. */
-  private Conflict conflict(Timetable times) {
-    Conflict first = null;
-    LocalDateTime at = LocalDateTime.MAX;
-    for (var crew : late.crews()) {
-      var users =
-          late.activities().stream()
-              .filter(a -> a.demands().containsKey(crew.name()))
-              .filter(a -> a.progress().finish().isEmpty())
-              .filter(a -> end(a, times).isAfter(begin(a, times)))
-              .sorted(Comparator.comparing(a -> begin(a, times)))
-              .toList();
-      for (var a : users) {
-        var moment = begin(a, times);
-        if (!moment.isBefore(at)) break;
-        var with =
-            users.stream()
-                .filter(b -> !begin(b, times).isAfter(moment) && end(b, times).isAfter(moment))
-                .toList();
-        int asked = with.stream().mapToInt(b -> b.demands().get(crew.name())).sum();
-        if (asked <= crew.available()) continue;
-        at = moment;
-        first = putOff(with, times);
-      }
-    }
-    return first;
-  }
-
-  /** Of those at work at once the one that has moved already and is needed last gives way. */
-  private Conflict putOff(List<Activity> with, Timetable times) {
-    var late = new ArrayList<Activity>();
-    for (var a : with) {
-      if (open(a.id()) && !booked.containsKey(a.id())) late.add(a);
-    }
-    if (late.isEmpty()) return new Conflict(null, LocalDateTime.MAX);
-    late.sort(
-        Comparator.comparing((Activity a) -> !moved(a.id(), times))
-            .thenComparing(a -> -times.timing(a.id()).totalFloatMinutes())
-            .thenComparing(Activity::id));
-    var gives = late.get(0);
-    var free =
-        with.stream()
-            .filter(b -> b != gives)
-            .map(b -> end(b, times))
-            .min(Comparator.naturalOrder())
-            .orElseThrow();
-    return new Conflict(gives.id(), free);
-  }
-
-  private boolean moved(String id, Timetable times) {
-    return !times.timing(id).early().start().equals(before.planned(id).start());
-  }
-
-  private LocalDateTime begin(Activity a, Timetable times) {
-    var start = times.timing(a.id()).early().start();
-    var now = status.atStartOfDay();
-    return a.progress().start().isPresent() && start.isBefore(now) ? now : start;
-  }
-
-  private static LocalDateTime end(Activity a, Timetable times) {
-    return times.timing(a.id()).early().finish();
+  private LocalDate moveIn(Map<String, Dates> days) {
+    return Optional.ofNullable(days.get(ProgrammeMaker.MOVE_IN))
+        .map(Dates::lastDay)
+        .orElseGet(
+            () -> days.values().stream().map(Dates::lastDay).max(LocalDate::compareTo).get());
   }
 
   private static Map<String, Dates> days(Timetable times) {

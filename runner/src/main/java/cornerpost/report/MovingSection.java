@@ -159,8 +159,8 @@ final class MovingSection {
         + "; "
         + c.changed()
         + (c.changed() == 1 ? " booking changes" : " bookings change")
-        + ", and no order of this work could change fewer than "
-        + c.atLeast()
+        + ", "
+        + c.proof()
         + ".";
   }
 

@@ -248,7 +248,7 @@ final class Graph {
     };
   }
 
-  private long placeStartingBy(int i, long moment) {
+  long placeStartingBy(int i, long moment) {
     return switch (kind[i]) {
       case WORK -> calendar[i].numberStartingAtOrBefore(moment);
       case ELAPSED -> moment;

@@ -229,6 +229,29 @@ final class TimeWindows {
     return order(first, second) && settle();
   }
 
+  /** Lets the task start at a moment from the first on and before the second; not settled yet. */
+  boolean startWithin(int i, long from, long before) {
+    return startFrom(i, from) && lower(i, g.placeStartingBy(i, before - 1));
+  }
+
+  boolean startFrom(int i, long from) {
+    return raise(i, g.placeStartingFrom(i, from));
+  }
+
+  /** Lets the task finish by the moment; not settled yet. */
+  boolean finishBy(int i, long moment) {
+    return lower(i, g.placeFinishingBy(i, moment, minutes[i]));
+  }
+
+  /** Settles what was narrowed, if that could be; false if there can be no such schedule. */
+  boolean settled(boolean possible) {
+    if (possible) {
+      return settle();
+    }
+    drop();
+    return false;
+  }
+
   private boolean order(int i, int j) {
     if (has(ordered, i, j)) {
       return true;
@@ -288,12 +311,16 @@ final class TimeWindows {
             pairs(group) && followLinks() && energy(group) && sequence(group) && followLinks();
       }
     }
+    drop();
+    return possible;
+  }
+
+  private void drop() {
     while (waiting > 0) {
       queued[queue[head]] = false;
       head = (head + 1) % queue.length;
       waiting--;
     }
-    return possible;
   }
 
   private boolean followLinks() {

@@ -78,8 +78,8 @@ final class SheetResequencing {
             + "; "
             + c.changed()
             + (c.changed() == 1 ? " booking changes" : " bookings change")
-            + ", no order could change fewer than "
-            + c.atLeast());
+            + ", "
+            + c.proof());
     for (var m : c.moves()) move(what, m, m.crews().isEmpty() ? "" : "same crew");
   }
 

@@ -218,7 +218,10 @@ class ReplanningTest {
       }
     }
     assertThat(q.soonest().moveIn()).isBeforeOrEqualTo(q.present());
+    assertThat(q.fewest().moveIn()).isBeforeOrEqualTo(q.present());
     for (var choice : List.of(q.soonest(), q.fewest())) PlanChecker.check(with(plan, choice));
+    assertThat(q.fewest().changed()).isLessThan(q.soonest().changed());
+    assertThat(q.fewest().changed()).isEqualTo(q.fewest().atLeast()); // shown to be the fewest
   }
 
   // ---- again --------------------------------------------------------------------------------
