@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Where the money of each cost line stands: what was budgeted, committed, invoiced, paid and held
@@ -136,6 +138,12 @@ public final class CostReport {
           Money.halfUp(stored, decimals),
           Money.halfUp(drawn, decimals));
     }
+  }
+
+  /** A part of the rows that are meant, added up. */
+  public static BigDecimal sum(
+      List<Row> rows, Predicate<Row> which, Function<Row, BigDecimal> part) {
+    return rows.stream().filter(which).map(part).reduce(ZERO, BigDecimal::add);
   }
 
   /** The key under which a line's entries are found: ids differ in more than case. */

@@ -71,16 +71,26 @@ public record EarnedValue(
   }
 
   public Optional<BigDecimal> costIndex() {
-    return over(earned, actual);
+    return Shares.over(earned, actual);
   }
 
   public Optional<BigDecimal> scheduleIndex() {
-    return over(earned, planned);
+    return Shares.over(earned, planned);
   }
 
   /** If the rest goes as the work so far: budget over cost index. */
   public Optional<BigDecimal> atCompletionAsSoFar() {
-    return costIndex().flatMap(i -> over(budget, i));
+    return costIndex().flatMap(i -> Shares.over(budget, i));
+  }
+
+  /** What is then still to be spent. */
+  public Optional<BigDecimal> toGoAsSoFar() {
+    return atCompletionAsSoFar().map(e -> e.subtract(actual));
+  }
+
+  /** The budget less that estimate; below nothing: dearer than budgeted. */
+  public Optional<BigDecimal> varianceAsSoFar() {
+    return atCompletionAsSoFar().map(budget::subtract);
   }
 
   /** If the rest goes as budgeted. */
@@ -92,18 +102,18 @@ public record EarnedValue(
   public Optional<BigDecimal> atCompletionByBoth() {
     return costIndex()
         .flatMap(c -> scheduleIndex().map(c::multiply))
-        .flatMap(i -> over(budget.subtract(earned), i))
+        .flatMap(i -> Shares.over(budget.subtract(earned), i))
         .map(actual::add);
   }
 
   /** The cost index that the rest must keep for the budget to hold. */
   public Optional<BigDecimal> toCompleteIndex() {
-    return over(budget.subtract(earned), budget.subtract(actual));
+    return Shares.over(budget.subtract(earned), budget.subtract(actual));
   }
 
   /** The same for another estimate at completion. */
   public Optional<BigDecimal> toCompleteIndex(BigDecimal atCompletion) {
-    return over(budget.subtract(earned), atCompletion.subtract(actual));
+    return Shares.over(budget.subtract(earned), atCompletion.subtract(actual));
   }
 
   /** Earned schedule less time gone, in periods. */
@@ -112,24 +122,20 @@ public record EarnedValue(
   }
 
   public Optional<BigDecimal> timeIndex() {
-    return over(schedule, time);
+    return Shares.over(schedule, time);
   }
 
   /** How long the whole will take at that pace, in periods. */
   public Optional<BigDecimal> durationAtCompletion() {
-    return timeIndex().flatMap(i -> over(duration, i));
+    return timeIndex().flatMap(i -> Shares.over(duration, i));
   }
 
   /** The pace that the rest must keep to end as planned. */
   public Optional<BigDecimal> toCompleteTimeIndex() {
-    return over(duration.subtract(schedule), duration.subtract(time));
+    return Shares.over(duration.subtract(schedule), duration.subtract(time));
   }
 
   public Optional<BigDecimal> complete() {
-    return over(earned, budget);
-  }
-
-  private static Optional<BigDecimal> over(BigDecimal a, BigDecimal b) {
-    return b.signum() == 0 ? Optional.empty() : Optional.of(a.divide(b, Ratio.PRECISION));
+    return Shares.over(earned, budget);
   }
 }

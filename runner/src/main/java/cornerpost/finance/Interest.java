@@ -33,6 +33,11 @@ public final class Interest {
     this.decimals = decimals;
   }
 
+  /** Days that a year of the interest has. */
+  public static int yearDays(DayCount count) {
+    return count == DayCount.ACTUAL_365 ? 365 : 360;
+  }
+
   /** What was drawn, and when. */
   public record Drawn(LocalDate date, BigDecimal amount) {}
 
@@ -68,7 +73,7 @@ public final class Interest {
         balance
             .multiply(rate)
             .multiply(BigDecimal.valueOf(days))
-            .divide(BigDecimal.valueOf(LoanStatus.yearDays(dayCount)), Ratio.PRECISION),
+            .divide(BigDecimal.valueOf(yearDays(dayCount)), Ratio.PRECISION),
         decimals);
   }
 
@@ -77,7 +82,7 @@ public final class Interest {
     return balance
         .multiply(rate)
         .multiply(BigDecimal.valueOf(days(from, to)))
-        .divide(BigDecimal.valueOf(LoanStatus.yearDays(dayCount)), Ratio.PRECISION);
+        .divide(BigDecimal.valueOf(yearDays(dayCount)), Ratio.PRECISION);
   }
 
   /** For a balance that stands from one day to another. */

@@ -1,11 +1,13 @@
 package cornerpost.finance;
 
+import cornerpost.measure.Ratio;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Divides an amount so that the parts add up to it to the cent. */
@@ -58,5 +60,10 @@ public final class Shares {
       whole.set(byLoss.get(k), whole.get(byLoss.get(k)).add(BigInteger.ONE));
     }
     return whole.stream().map(c -> new BigDecimal(c, decimals)).toList();
+  }
+
+  /** The one over the other; empty over nothing. */
+  public static Optional<BigDecimal> over(BigDecimal a, BigDecimal b) {
+    return b.signum() == 0 ? Optional.empty() : Optional.of(a.divide(b, Ratio.PRECISION));
   }
 }

@@ -10,6 +10,7 @@ import cornerpost.finance.LoanStatus;
 import cornerpost.finance.LoanTerms;
 import cornerpost.finance.Outlook;
 import cornerpost.finance.Payment;
+import cornerpost.finance.PlannedValue;
 import cornerpost.measure.Money;
 import cornerpost.measure.Ratio;
 import cornerpost.price.CostLine;
@@ -303,7 +304,7 @@ final class StatusMaker {
     }
   }
 
-  private LoanStatus.PlannedParts planned(LineTasks before, List<Stage> stages) {
+  private PlannedValue.Parts planned(LineTasks before, List<Stage> stages) {
     var programme = before.programme();
     var first = programme.start();
     var last = programme.moveIn().isBefore(first) ? first : programme.moveIn();
@@ -328,7 +329,7 @@ final class StatusMaker {
     }
     var parts = ends.stream().map(e -> parts(stages, stretches, e)).toList();
     // Work of the status date itself is not done when the day begins.
-    return new LoanStatus.PlannedParts(
+    return new PlannedValue.Parts(
         stages, ends, parts, parts(stages, stretches, status.minusDays(1)), time(first, ends));
   }
 

@@ -1,8 +1,9 @@
 package cornerpost.report;
 
 import cornerpost.finance.CostReport;
+import cornerpost.finance.Flag;
 import cornerpost.finance.LoanStatus;
-import cornerpost.finance.LoanStatus.Sign;
+import cornerpost.finance.Sign;
 import cornerpost.plan.Plan;
 import java.math.BigDecimal;
 import java.time.temporal.ChronoUnit;
@@ -197,7 +198,7 @@ final class LenderSection {
     return s.rows().stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  private SignRow sign(LoanStatus.Flag f) {
+  private SignRow sign(Flag f) {
     var figure =
         f.money()
             ? cents(f.figure())

@@ -4,6 +4,7 @@ import cornerpost.finance.CostReport;
 import cornerpost.finance.EarnedValue;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.Outlook;
+import cornerpost.finance.StageValue;
 import cornerpost.scope.Stage;
 import java.util.Locale;
 
@@ -100,7 +101,7 @@ final class StatusJson {
     out.yes("quoteEnded", r.line().quoteEnded());
   }
 
-  private void stage(LoanStatus.StageValue s) {
+  private void stage(StageValue s) {
     out.text("stage", s.stage().label());
     out.number("original", s.original());
     out.number("changes", s.changes());

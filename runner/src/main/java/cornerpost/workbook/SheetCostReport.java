@@ -4,6 +4,7 @@ import static cornerpost.workbook.CostReportColumn.*;
 
 import cornerpost.finance.CostReport.Row;
 import cornerpost.finance.CostReport.Treatment;
+import cornerpost.finance.Flags;
 import cornerpost.finance.LoanStatus;
 import cornerpost.scope.ContingencyRule;
 import cornerpost.scope.LoanQuestions;
@@ -154,7 +155,7 @@ final class SheetCostReport {
           case QUANTITY -> r.line().quantity();
           case LEAST -> r.line().leastToCome();
           case NO_FIRM_PRICE ->
-              LoanStatus.noFirmPrice(r, status.facts().total(), status.terms())
+              Flags.noFirmPrice(r, status.facts().total(), status.terms())
                   ? r.line().amount()
                   : BigDecimal.ZERO;
           case LINE, STAGE, DESCRIPTION, KIND, QUOTE_ENDED ->

@@ -2,10 +2,13 @@ package cornerpost.workbook;
 
 import static cornerpost.workbook.CostReportColumn.*;
 
+import cornerpost.finance.Flag;
+import cornerpost.finance.Flags;
+import cornerpost.finance.Interest;
 import cornerpost.finance.LoanStatus;
-import cornerpost.finance.LoanStatus.Flag;
-import cornerpost.finance.LoanStatus.Sign;
-import cornerpost.finance.LoanStatus.Stress;
+import cornerpost.finance.Sign;
+import cornerpost.finance.Stress;
+import cornerpost.finance.Verdict;
 import cornerpost.scope.LoanQuestions;
 import java.math.BigDecimal;
 import java.time.temporal.ChronoUnit;
@@ -73,15 +76,15 @@ final class SheetLenderReview {
         "IF("
             + cell
             + "<0,"
-            + Addresses.quoted(LoanStatus.OUT_OF_BALANCE + run.currency() + " ")
+            + Addresses.quoted(Verdict.OUT_OF_BALANCE + run.currency() + " ")
             + "&"
             + shown
             + ","
-            + Addresses.quoted(LoanStatus.IN_BALANCE + run.currency() + " ")
+            + Addresses.quoted(Verdict.IN_BALANCE + run.currency() + " ")
             + "&"
             + shown
             + "&"
-            + Addresses.quoted(LoanStatus.LEFT_OVER)
+            + Addresses.quoted(Verdict.LEFT_OVER)
             + ")",
         status.verdict(run.currency()),
         look);
@@ -194,7 +197,7 @@ final class SheetLenderReview {
                 + "*7*"
                 + days
                 + "/"
-                + LoanStatus.yearDays(terms.dayCount()));
+                + Interest.yearDays(terms.dayCount()));
     var open =
         "SUMIFS("
             + TO_COMPLETE.rows(Addresses.FIRST_ROW, reportEnd)
@@ -490,7 +493,7 @@ final class SheetLenderReview {
           "MAX(0,"
               + run.loan(LoanQuestions.AMOUNT)
               + "-"
-              + LoanStatus.MOST_LOAN_TO_VALUE.toPlainString()
+              + Flags.MOST_LOAN_TO_VALUE.toPlainString()
               + "*"
               + run.loan(LoanQuestions.VALUE)
               + ")");
@@ -513,7 +516,7 @@ final class SheetLenderReview {
     var formula = Optional.ofNullable(figures.get(f.sign()));
     if (formula.isPresent()) page.formula(row, 1, formula.get(), f.figure(), look);
     else page.number(row, 1, f.figure(), look);
-    var limit = f.sign() == Sign.FRONT ? LoanStatus.FRONT_LOAD.toPlainString() : "0";
+    var limit = f.sign() == Sign.FRONT ? Flags.FRONT_LOAD.toPlainString() : "0";
     var raised = page.plain().strong().indented();
     page.formula(
         row,

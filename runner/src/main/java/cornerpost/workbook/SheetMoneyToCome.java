@@ -1,5 +1,6 @@
 package cornerpost.workbook;
 
+import cornerpost.finance.Interest;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.Outlook.Month;
 import cornerpost.measure.Money;
@@ -367,7 +368,7 @@ final class SheetMoneyToCome {
                 + "*"
                 + at(DAYS, row)
                 + "/"
-                + LoanStatus.yearDays(status.terms().dayCount())),
+                + Interest.yearDays(status.terms().dayCount())),
         m.interest(),
         page.number(run.moneyFormat()));
   }

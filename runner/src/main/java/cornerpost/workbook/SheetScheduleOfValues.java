@@ -1,7 +1,7 @@
 package cornerpost.workbook;
 
 import cornerpost.finance.LoanStatus;
-import cornerpost.finance.LoanStatus.StageValue;
+import cornerpost.finance.StageValue;
 import cornerpost.scope.LoanQuestions;
 import java.math.BigDecimal;
 import java.util.List;

@@ -2,8 +2,10 @@ package cornerpost.finance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerpost.scope.ContingencyRule;
 import cornerpost.scope.DayCount;
 import cornerpost.scope.DrawBasis;
+import cornerpost.scope.InterestPayment;
 import cornerpost.scope.Stage;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -185,5 +187,60 @@ class CashFlowTest {
     assertThat(last.cash())
         .isEqualByComparingTo(
             cash.add(paidIn).subtract(total).subtract(allowance).subtract(beyond));
+  }
+
+  /**
+   * Interest added to the loan is drawn too: with it the loan is never passed, and cash ends so.
+   */
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 5, 8, 13, 21, 34})
+  void interest_added_to_the_loan_never_takes_it_past_its_amount(long seed) {
+    var random = new SplittableRandom(seed);
+    var start = LocalDate.of(2027, 1, 5);
+    var payments = new ArrayList<Payment>();
+    var total = BigDecimal.ZERO;
+    for (int i = random.nextInt(5, 40); i > 0; i--) {
+      var due = start.plusDays(random.nextInt(0, 300));
+      var amount = BigDecimal.valueOf(random.nextLong(1, 900_000), 2);
+      total = total.add(amount);
+      payments.add(new Payment("line/" + i, Stage.SHELL, due, due, amount));
+    }
+    var loan =
+        total
+            .multiply(BigDecimal.valueOf(random.nextInt(20, 101), 2))
+            .setScale(2, RoundingMode.DOWN);
+    var cash =
+        total.multiply(BigDecimal.valueOf(random.nextInt(0, 40), 2)).setScale(2, RoundingMode.DOWN);
+    var end = start.plusDays(330);
+    var events = new ArrayList<DrawEvent>();
+    for (int m = 1; m < 11; m++) events.add(monthEnd(start.plusMonths(m).toString()));
+    events.add(complete(end.toString()));
+    var terms =
+        new LoanTerms(
+            loan,
+            cash,
+            n("0.11"),
+            DayCount.values()[random.nextInt(3)],
+            DrawBasis.MONTH,
+            new Retainage(n("0.1"), false),
+            Optional.empty(),
+            Optional.empty(),
+            InterestPayment.ADDED,
+            BigDecimal.ZERO,
+            0,
+            ContingencyRule.IN_STEP,
+            0,
+            BigDecimal.ZERO,
+            BigDecimal.ZERO);
+    var flow = CashFlow.of(terms, payments, BigDecimal.ZERO, events, end, 2);
+    var drawn = BigDecimal.ZERO;
+    var charged = BigDecimal.ZERO;
+    for (var m : flow.months()) {
+      drawn = drawn.add(m.drawn());
+      charged = charged.add(m.interest());
+      assertThat(m.borrowed()).isEqualByComparingTo(drawn).isLessThanOrEqualTo(loan);
+    }
+    var last = flow.months().get(flow.months().size() - 1);
+    assertThat(last.cash()).isEqualByComparingTo(cash.add(drawn).subtract(total).subtract(charged));
   }
 }

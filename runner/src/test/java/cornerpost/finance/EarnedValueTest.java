@@ -43,6 +43,12 @@ class EarnedValueTest {
     assertThat(v.atCompletionAsBudgeted()).isEqualByComparingTo("128000");
     assertThat(v.atCompletionByBoth().orElseThrow().doubleValue())
         .isCloseTo(196714.29, within(0.005));
+    // Estimate to complete 180,000 - 63,000; variance at completion 100,000 - 180,000.
+    assertThat(v.toGoAsSoFar().orElseThrow().doubleValue()).isCloseTo(117000.00, within(0.005));
+    assertThat(v.varianceAsSoFar().orElseThrow().doubleValue()).isCloseTo(-80000.00, within(0.005));
+    assertThat(v.planned()).isEqualByComparingTo("40000");
+    assertThat(v.earned()).isEqualByComparingTo("35000");
+    assertThat(v.complete().orElseThrow()).isEqualByComparingTo("0.35");
     assertThat(v.toCompleteIndex().orElseThrow().doubleValue()).isCloseTo(1.7568, within(0.00005));
     // To complete at the pace so far is the index so far, always.
     assertThat(v.toCompleteIndex(n("180000")).orElseThrow().doubleValue())

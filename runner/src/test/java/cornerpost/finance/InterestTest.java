@@ -1,15 +1,19 @@
 package cornerpost.finance;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import cornerpost.scope.DayCount;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class InterestTest {
   private static final BigDecimal RATE = new BigDecimal("0.0825");
@@ -66,6 +70,79 @@ class InterestTest {
   void two_months_more_at_the_end_cost_what_the_worked_example_says() {
     var late = interest().months(drawn(), LocalDate.of(2027, 10, 1), Interest.Treatment.PAID);
     assertThat(sum(late).subtract(new BigDecimal("6764.31"))).isEqualByComparingTo("3216.12");
+  }
+
+  /**
+   * The bounds that the month-by-month sum lies between: half of the loan drawn for all seven
+   * months, 233,900 x 8.25 % x 7/12 x 50 % = 5,628.22 (a rule of thumb on public pages of lenders),
+   * and all of it, 11,256.44. A front-loaded curve comes to more than the rule: here by a fifth.
+   */
+  @Test
+  void rule_of_thumb_is_too_low_for_a_front_loaded_curve_and_all_drawn_is_the_most() {
+    var loan = new BigDecimal("233900");
+    var whole = interest().of(loan, LocalDate.of(2027, 1, 1), LocalDate.of(2027, 8, 1));
+    assertThat(whole).isEqualByComparingTo("11256.44");
+    var half = new BigDecimal("0.5").multiply(loan);
+    assertThat(interest().of(half, LocalDate.of(2027, 1, 1), LocalDate.of(2027, 8, 1)))
+        .isEqualByComparingTo("5628.22");
+    var planned =
+        sum(interest().months(drawn(), LocalDate.of(2027, 8, 1), Interest.Treatment.PAID));
+    assertThat(planned).isBetween(new BigDecimal("5628.22"), whole);
+  }
+
+  // On a balance that stands still the months add up to balance x rate x days / year, each month's
+  // half a cent of rounding aside; added to the loan at 30/360 it is balance x (1 + rate / 12)^n.
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 5, 8, 13, 21, 34})
+  void interest_on_a_constant_balance_has_a_closed_form(long seed) {
+    var random = new SplittableRandom(seed);
+    for (int round = 0; round < 20; round++) {
+      var rate = BigDecimal.valueOf(random.nextInt(1, 2000), 4);
+      var count = DayCount.values()[random.nextInt(3)];
+      var balance = BigDecimal.valueOf(random.nextLong(1, 50_000_000), 2);
+      var from = LocalDate.of(2027, 1, 1).plusDays(random.nextInt(0, 500));
+      var to = from.plusDays(random.nextInt(1, 700));
+      var interest = new Interest(rate, count, 2);
+      var drawn = List.of(new Interest.Drawn(from, balance));
+      var months = interest.months(drawn, to, Interest.Treatment.PAID);
+      double days =
+          switch (count) {
+            case THIRTY_360 -> months30(from, to);
+            default -> from.until(to, ChronoUnit.DAYS);
+          };
+      double year = count == DayCount.ACTUAL_365 ? 365 : 360;
+      double closed = balance.doubleValue() * rate.doubleValue() * days / year;
+      assertThat(sum(months).doubleValue()).isCloseTo(closed, within(0.005 * months.size() + 1e-6));
+
+      int n = random.nextInt(1, 30);
+      var first = LocalDate.of(2027, 1, 1);
+      var added =
+          new Interest(rate, DayCount.THIRTY_360, 2)
+              .months(
+                  List.of(new Interest.Drawn(first, balance)),
+                  first.plusMonths(n),
+                  Interest.Treatment.ADDED);
+      double grown = balance.doubleValue() * Math.pow(1 + rate.doubleValue() / 12, n);
+      // a rounding of half a cent grows with the rest
+      double slack = 0.005 * n * Math.pow(1 + rate.doubleValue() / 12, n) + 1e-6;
+      assertThat(balance.add(sum(added)).doubleValue()).isCloseTo(grown, within(slack));
+    }
+  }
+
+  /** Days of thirty to a month, month by month as interest is charged: each month's own count. */
+  private static double months30(LocalDate from, LocalDate to) {
+    double days = 0;
+    for (var day = from; day.isBefore(to); ) {
+      var next = day.withDayOfMonth(1).plusMonths(1);
+      var end = next.isBefore(to) ? next : to;
+      int first = Math.min(30, day.getDayOfMonth());
+      int second = end.getDayOfMonth();
+      if (second == 31 && first == 30) second = 30;
+      int months = end.getMonthValue() - day.getMonthValue() + 12 * (end.getYear() - day.getYear());
+      days += 30.0 * months + second - first;
+      day = end;
+    }
+    return days;
   }
 
   // 100,000 at 8 % for a month of 31 days: 100000 x 0.08 x 31 / 360, x 31 / 365, x 30 / 360.

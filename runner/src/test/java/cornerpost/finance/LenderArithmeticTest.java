@@ -91,6 +91,47 @@ class LenderArithmeticTest {
     assertThat(balance.loanToValue().orElseThrow().doubleValue()).isBetween(0.76945, 0.76955);
   }
 
+  // The same loan: of 21,000 contingency on 210,000 of building cost 14,000 is left for 104,900 of
+  // it
+  // still to do. Its share of the budget is 10 %: 10,490. The lender may let 14,000 - 10,490 =
+  // 3,510
+  // go, and then 5,700 - 3,510 = 2,190 is still to be brought.
+  @Test
+  void contingency_above_its_share_of_the_work_left_may_be_released_against_the_shortfall() {
+    var reserve =
+        Contingency.of(
+            n("21000"),
+            n("14000"),
+            n("210000"),
+            n("104900"),
+            n("14000"),
+            Optional.of(n("0.5")),
+            n("-5700"),
+            2);
+    assertThat(reserve.required()).isEqualByComparingTo("10490.00");
+    assertThat(reserve.release()).isEqualByComparingTo("3510.00");
+    assertThat(reserve.toBring()).isEqualByComparingTo("2190.00");
+    // 14,000 / 104,900 = 13.3 %, above the 10 % of the budget
+    assertThat(reserve.left().divide(reserve.workLeft(), 3, java.math.RoundingMode.HALF_UP))
+        .isEqualByComparingTo("0.133");
+    // A third of the reserve is used at half of the work: it burns at two thirds of its pace.
+    assertThat(reserve.pace().orElseThrow().doubleValue())
+        .isCloseTo(2.0 / 3, org.assertj.core.api.Assertions.within(1e-12));
+  }
+
+  @Test
+  void nothing_is_released_where_the_reserve_is_short_or_the_loan_in_balance() {
+    var thin = reserve("9000", "-5700");
+    assertThat(thin.release()).isZero();
+    assertThat(thin.toBring()).isEqualByComparingTo("5700.00");
+    assertThat(reserve("14000", "100").toBring()).isZero();
+  }
+
+  private static Contingency reserve(String left, String surplus) {
+    return Contingency.of(
+        n("21000"), n(left), n("210000"), n("104900"), n(left), Optional.empty(), n(surplus), 2);
+  }
+
   private static LineState line(Stage stage, String inPlace, String toComplete) {
     return new LineState(stage, n(inPlace).add(n(toComplete)), n(inPlace), n(toComplete));
   }

@@ -107,7 +107,7 @@ class LoanStatusLawsTest {
               rows,
               interest,
               outlook,
-              new LoanStatus.PlannedParts(
+              new PlannedValue.Parts(
                   STAGES,
                   List.of(STATUS, STATUS.plusMonths(4)),
                   List.of(parts, one),
@@ -262,7 +262,7 @@ class LoanStatusLawsTest {
     var placed = c.status.rows().stream().filter(r -> r.line().stage().isPresent()).toList();
     assertThat(
             c.status.stages().stream()
-                .map(LoanStatus.StageValue::revised)
+                .map(StageValue::revised)
                 .reduce(BigDecimal.ZERO, BigDecimal::add))
         .isEqualByComparingTo(Outlook.sum(placed, Row::revised));
     for (var s : c.status.stages()) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import cornerpost.fact.Facts;
 import cornerpost.finance.CostReport.Row;
 import cornerpost.finance.LoanStatus;
+import cornerpost.finance.Sign;
 import cornerpost.office.LibreOffice;
 import cornerpost.plan.Plan;
 import cornerpost.plan.Planner;
@@ -58,8 +59,7 @@ class LenderReviewTest {
         .isEqualByComparingTo(amount(page, "Interest to come: .* = ([0-9,]+\\.[0-9]{2})"));
     assertThat(h.retained().add(h.payable()).add(h.notInvoiced()))
         .isEqualByComparingTo(amount(page, "not yet invoiced \\| -([0-9,.]+)"));
-    var ahead =
-        s.flags().stream().filter(f -> f.sign() == LoanStatus.Sign.AHEAD).findFirst().orElseThrow();
+    var ahead = s.flags().stream().filter(f -> f.sign() == Sign.AHEAD).findFirst().orElseThrow();
     assertThat(ahead.figure()).isEqualByComparingTo(amount(page, "7,800: ([0-9,]+) in all"));
   }
 

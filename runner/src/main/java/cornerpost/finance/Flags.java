@@ -1,0 +1,125 @@
+package cornerpost.finance;
+
+import cornerpost.finance.CostReport.Row;
+import cornerpost.finance.CostReport.Treatment;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** The signs that an examiner looks for, each raised or not. */
+public final class Flags {
+  /** Share of the schedule of values by which claims may run ahead of cost. */
+  public static final BigDecimal FRONT_LOAD = new BigDecimal("0.05"); // common practice, no source
+
+  /** Supervisory limit for one to four family construction: 12 CFR 34 subpart D, appendix A. */
+  public static final BigDecimal MOST_LOAN_TO_VALUE = new BigDecimal("0.85");
+
+  private final List<Flag> all = new ArrayList<>();
+
+  private Flags() {}
+
+  /** Whether a line is large, unfinished work at a price that nobody is held to. */
+  public static boolean noFirmPrice(Row r, BigDecimal total, LoanTerms terms) {
+    return r.line().treatment() == Treatment.WORK
+        && terms.largeLine().signum() > 0
+        && r.line().amount().compareTo(total.multiply(terms.largeLine())) >= 0
+        && r.line().amount().signum() > 0
+        && r.entered().committed().signum() == 0
+        && r.share().compareTo(BigDecimal.ONE) < 0
+        && !r.line().firm();
+  }
+
+  /** What can be told before any money has moved. */
+  static List<Flag> before(FirstReview.Input in) {
+    var flags = new Flags();
+    flags.money(Sign.SHORT, below(in.balance().surplus()));
+    flags.money(Sign.CASH, below(in.leastCash()));
+    flags.money(Sign.NO_QUOTE, in.noFirmPrice());
+    flags.count(Sign.ENDED, in.quotesEnded());
+    flags.count(Sign.LICENSED, in.licensed());
+    flags.time(in.terms(), in.finish());
+    flags.value(in.terms());
+    return flags.all;
+  }
+
+  /** Once money has moved. */
+  static List<Flag> of(
+      LoanTerms terms,
+      List<Row> rows,
+      Outlook outlook,
+      Holding h,
+      List<StageValue> stages,
+      Contingency c,
+      LoanStatus.Facts facts) {
+    var flags = new Flags();
+    flags.money(Sign.SHORT, below(h.surplus()));
+    var least =
+        outlook.months().stream()
+            .map(Outlook.Month::cash)
+            .min(BigDecimal::compareTo)
+            .orElse(h.cash());
+    flags.money(Sign.CASH, below(least));
+    flags.money(
+        Sign.AHEAD,
+        stages.stream().map(StageValue::ahead).reduce(BigDecimal.ZERO, BigDecimal::add));
+    var front = frontLoad(rows);
+    flags.all.add(new Flag(Sign.FRONT, front.compareTo(FRONT_LOAD) > 0, front, false));
+    flags.money(Sign.OVER, Outlook.sum(rows, Row::over));
+    flags.money(Sign.CONTINGENCY, c.lacking());
+    flags.money(
+        Sign.NO_QUOTE,
+        CostReport.sum(rows, r -> noFirmPrice(r, facts.total(), terms), r -> r.line().amount()));
+    flags.count(Sign.ENDED, rows.stream().filter(Flags::quoteEnded).count());
+    flags.count(Sign.LICENSED, facts.licensed());
+    flags.money(Sign.EARLY, Outlook.sum(rows, r -> below(r.payable())));
+    flags.time(terms, facts.finish());
+    flags.value(terms);
+    return flags.all;
+  }
+
+  private static boolean quoteEnded(Row r) {
+    return r.line().quoteEnded() && r.entered().committed().signum() == 0;
+  }
+
+  private static BigDecimal below(BigDecimal amount) {
+    return amount.negate().max(BigDecimal.ZERO);
+  }
+
+  private void time(LoanTerms terms, LocalDate finish) {
+    long late = terms.maturity().map(m -> ChronoUnit.DAYS.between(m, finish)).orElse(0L);
+    count(Sign.MATURITY, Math.max(0, late));
+  }
+
+  private void value(LoanTerms terms) {
+    money(
+        Sign.VALUE,
+        terms
+            .value()
+            .map(v -> terms.loan().subtract(v.multiply(MOST_LOAN_TO_VALUE)).max(BigDecimal.ZERO))
+            .orElse(BigDecimal.ZERO));
+  }
+
+  /** Share of the schedule of values in place, less the share of the cost that is. */
+  private static BigDecimal frontLoad(List<Row> rows) {
+    Predicate<Row> work = r -> r.line().treatment().earns();
+    var claimed =
+        Shares.over(
+            CostReport.sum(rows, work, Row::earned), CostReport.sum(rows, work, Row::revised));
+    var spent =
+        Shares.over(
+            CostReport.sum(rows, work, Row::inPlace),
+            CostReport.sum(rows, work, Row::atCompletion));
+    return claimed.orElse(BigDecimal.ZERO).subtract(spent.orElse(BigDecimal.ZERO));
+  }
+
+  private void money(Sign sign, BigDecimal amount) {
+    all.add(new Flag(sign, amount.signum() > 0, amount, true));
+  }
+
+  private void count(Sign sign, long number) {
+    all.add(new Flag(sign, number > 0, BigDecimal.valueOf(number), false));
+  }
+}
