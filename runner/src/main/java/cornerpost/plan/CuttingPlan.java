@@ -8,8 +8,6 @@ import java.util.List;
  *
  * @param item code in the price book
  * @param stock length of a bar
- * @param stockAssumed whether the price book sells by the metre, so that the bar's length is a fact
- *     of this program
  * @param kerf width of a cut
  * @param cuts the lengths wanted, longest first
  * @param patterns bars cut alike, longest pieces first
@@ -25,7 +23,6 @@ public record CuttingPlan(
     String item,
     String description,
     BigDecimal stock,
-    boolean stockAssumed,
     BigDecimal kerf,
     List<Cut> cuts,
     List<Pattern> patterns,

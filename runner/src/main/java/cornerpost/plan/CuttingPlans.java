@@ -26,8 +26,8 @@ import java.util.TreeMap;
 
 /**
  * A cutting plan for each item whose lines say what they are cut as. The bar is what the price book
- * sells whole, or a fact where it sells by the metre. Worked out by an algorithm: no money rests on
- * it, since the bill buys by length and waste, and stays live.
+ * sells whole; what it sells by the metre comes at any length. Worked out by an algorithm: no money
+ * rests on it, since the bill buys by length and waste, and stays live.
  *
  * <p>Lengths count in tenths of a millimetre: pieces rounded up, the bar down. A piece longer than
  * the bar is a run: whole bars and what is left of it, joined.
@@ -70,12 +70,8 @@ final class CuttingPlans {
 
   private Optional<CuttingPlan> plan(Item item, List<Line> lines) {
     if (!item.contentUnit().dimension().equals(Dimension.LENGTH)) return Optional.empty();
-    var known = facts.find("cutting.stock." + item.code());
-    if (!item.wholeOnly() && known.isEmpty()) return Optional.empty();
-    var stockM =
-        item.wholeOnly()
-            ? item.contentUnit().toBase().applyTo(item.content())
-            : known.get().figure().in(Unit.M);
+    if (!item.wholeOnly()) return Optional.empty();
+    var stockM = item.contentUnit().toBase().applyTo(item.content());
     var stock =
         new Stock(
             tenths(stockM, RoundingMode.FLOOR),
@@ -84,14 +80,12 @@ final class CuttingPlans {
     if (wanted.isEmpty()) return Optional.empty();
     var lengths = new ArrayList<Integer>();
     wanted.forEach((length, w) -> lengths.addAll(Collections.nCopies(w.count, length)));
-    return Optional.of(
-        row(item, lines, known.isPresent(), Cutting.of(stock, lengths), lengths, wanted));
+    return Optional.of(row(item, lines, Cutting.of(stock, lengths), lengths, wanted));
   }
 
   private CuttingPlan row(
       Item item,
       List<Line> lines,
-      boolean assumed,
       Cutting cutting,
       List<Integer> lengths,
       TreeMap<Integer, Wanted> wanted) {
@@ -110,7 +104,6 @@ final class CuttingPlans {
         item.code(),
         item.description(),
         stock,
-        assumed && !item.wholeOnly(),
         metres(cutting.stock().kerf()),
         cuts,
         patterns(cutting, lengths, marks),

@@ -182,7 +182,6 @@ public final class PlanJson {
     out.text("item", p.item());
     out.text("description", p.description());
     number("stock", p.stock());
-    out.yes("stockAssumed", p.stockAssumed());
     number("kerf", p.kerf());
     out.number("bars", p.bars());
     out.number("leastBars", p.leastBars());

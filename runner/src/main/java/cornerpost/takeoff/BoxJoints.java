@@ -46,16 +46,17 @@ final class BoxJoints implements TakeoffRule {
         };
     var seam =
         Line.of(
-            id + "/seam",
-            Stage.CONTAINERS,
-            name + "seam plated and stitched",
-            open.plus(below),
-            job.length(),
-            pair.joint() == Joint.STACKED
-                ? "once round where the boxes touch"
-                : "over the roof, down both sides and under the floor",
-            Buy.of("joint-plate", job.fact("waste.steel-section"), BuildTask.JOIN_BOXES),
-            Labour.of("join-boxes", BuildTask.JOIN_BOXES));
+                id + "/seam",
+                Stage.CONTAINERS,
+                name + "seam plated and stitched",
+                open.plus(below),
+                job.length(),
+                pair.joint() == Joint.STACKED
+                    ? "once round where the boxes touch"
+                    : "over the roof, down both sides and under the floor",
+                Buy.of("joint-plate", job.fact("waste.steel-section"), BuildTask.JOIN_BOXES),
+                Labour.of("join-boxes", BuildTask.JOIN_BOXES))
+            .cutAs(plates(pair.joint(), name, touching, width, height));
     var outside =
         Line.of(
             id + "/flashing",
@@ -94,6 +95,26 @@ final class BoxJoints implements TakeoffRule {
             job.liquid(),
             "length x width x coats / coverage",
             Buy.of("steel-primer", job.fact("waste.paint"), BuildTask.JOIN_BOXES)));
+  }
+
+  /** A plate along each side of the seam; one longer than the bar is joined with a butt weld. */
+  private static List<Piece> plates(
+      Joint joint, String name, Figure touching, Figure width, Figure height) {
+    return switch (joint) {
+      case SIDE_BY_SIDE ->
+          List.of(
+              Piece.of(touching, 2, name + "plates over and under"),
+              Piece.of(height, 2, name + "plates down both ends"));
+      case END_TO_END ->
+          List.of(
+              Piece.of(width, 2, name + "plates over and under"),
+              Piece.of(height, 2, name + "plates down both sides"));
+      case STACKED ->
+          List.of(
+              Piece.of(touching, 2, name + "plates along the sides"),
+              Piece.of(width, 2, name + "plates across the ends"));
+      case NONE -> List.of();
+    };
   }
 
   /** Both edges of the plate, stitched. */

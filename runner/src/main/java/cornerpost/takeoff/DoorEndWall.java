@@ -131,24 +131,24 @@ final class DoorEndWall implements TakeoffRule {
             "door opening less windows and doors in it",
             Buy.of("end-wall-sheet", job.fact("waste.steel-sheet"), work.at(BuildTask.CARGO_DOORS)),
             work.hours("sheet-end-wall", BuildTask.CARGO_DOORS));
-    var posts =
-        width
-            .over(job.fact("doors.stud-spacing"))
-            .roundedUp()
-            .plus(Figure.count(1))
-            .times(height)
-            .plus(width.times(2));
+    var posts = width.over(job.fact("doors.stud-spacing")).roundedUp().plus(Figure.count(1));
     var frame =
         Line.of(
-            id + "/end-wall-posts",
-            Stage.SHELL,
-            name + "posts and rails of the wall in the door opening",
-            posts,
-            job.length(),
-            "posts at their spacing, head and foot",
-            Buy.of(
-                "end-wall-post", job.fact("waste.steel-section"), work.at(BuildTask.CARGO_DOORS)),
-            work.hours("frame-end-wall", BuildTask.CARGO_DOORS));
+                id + "/end-wall-posts",
+                Stage.SHELL,
+                name + "posts and rails of the wall in the door opening",
+                posts.times(height).plus(width.times(2)),
+                job.length(),
+                "posts at their spacing, head and foot",
+                Buy.of(
+                    "end-wall-post",
+                    job.fact("waste.steel-section"),
+                    work.at(BuildTask.CARGO_DOORS)),
+                work.hours("frame-end-wall", BuildTask.CARGO_DOORS))
+            .cutAs(
+                List.of(
+                    new Piece(height, posts, name + "posts of the wall in the door opening"),
+                    Piece.of(width, 2, name + "its head and foot")));
     return List.of(
         sheet,
         frame,

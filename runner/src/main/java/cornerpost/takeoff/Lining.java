@@ -141,18 +141,23 @@ final class Lining implements TakeoffRule {
           Buy.of("joint-compound", job.fact("waste.paint"), JOINTS));
     }
     var edges = new ArrayList<Figure>();
+    var cut = new ArrayList<Piece>();
     for (var box : job.scope().boxes()) {
       for (var o : in.openings(box)) {
-        if (Inside.isFramed(o)) edges.add(o.width().plus(o.height().times(2)));
+        if (!Inside.isFramed(o)) continue;
+        edges.add(o.width().plus(o.height().times(2)));
+        cut.add(Piece.of(o.height(), 2, "opening " + o.id() + ", beads of the sides"));
+        cut.add(Piece.of(o.width(), 1, "opening " + o.id() + ", bead of the head"));
       }
     }
     if (!edges.isEmpty() && isGypsum(in.wallBoard())) {
-      out.add(
+      out.addCut(
           "lining/joints/beads",
           "Corner beads",
           Inside.lengths(edges),
           job.length(),
           "both sides and head of each opening",
+          cut,
           Buy.of("corner-bead", job.fact("waste.fixings"), JOINTS));
     }
   }

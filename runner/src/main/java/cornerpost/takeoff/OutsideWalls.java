@@ -101,42 +101,37 @@ final class OutsideWalls implements TakeoffRule {
         Figure.sum(Dimension.LENGTH, openings)
             .plus(job.measured("shell/outline"))
             .times(share(job));
-    return List.of(
-        area,
-        Line.of(
-            "walls/battens",
-            Stage.OUTSIDE,
-            "Battens behind the cladding",
-            area.named().over(job.fact("cladding.batten-spacing")).plus(trim),
-            job.length(),
-            "area / spacing, and round openings and foot",
-            Buy.of("cladding-batten", job.fact("waste.timber"), BuildTask.CLADDING_BATTENS),
-            Labour.of("fix-batten", BuildTask.CLADDING_BATTENS)),
-        Line.of(
-            "walls/wind-barrier",
-            Stage.OUTSIDE,
-            "Wind barrier behind the cladding",
-            area.named(),
-            job.area(),
-            "area clad",
-            Buy.of("wind-barrier", job.fact("waste.membrane"), BuildTask.CLADDING_BATTENS)),
-        Line.of(
-            "walls/cladding-screws",
-            Stage.OUTSIDE,
-            "Screws of the cladding",
-            area.named().times(job.fact("cladding.fixings")).roundedUp(),
-            Unit.EACH,
-            "area x screws to the area",
-            Buy.of("cladding-screw", job.fact("waste.fixings"), BuildTask.CLADDING)),
-        Line.of(
-            "walls/cladding-trim",
-            Stage.OUTSIDE,
-            "Trims of the cladding",
-            trim,
-            job.length(),
-            "round windows and doors and along the foot x share clad",
-            Buy.of("cladding-trim", job.fact("waste.timber"), BuildTask.CLADDING),
-            Labour.of("fix-cladding-trim", BuildTask.CLADDING)));
+    var lines = new ArrayList<Line>();
+    lines.add(area);
+    lines.addAll(new CladdingBattens(job, share(job)).lines());
+    lines.addAll(
+        List.of(
+            Line.of(
+                "walls/wind-barrier",
+                Stage.OUTSIDE,
+                "Wind barrier behind the cladding",
+                area.named(),
+                job.area(),
+                "area clad",
+                Buy.of("wind-barrier", job.fact("waste.membrane"), BuildTask.CLADDING_BATTENS)),
+            Line.of(
+                "walls/cladding-screws",
+                Stage.OUTSIDE,
+                "Screws of the cladding",
+                area.named().times(job.fact("cladding.fixings")).roundedUp(),
+                Unit.EACH,
+                "area x screws to the area",
+                Buy.of("cladding-screw", job.fact("waste.fixings"), BuildTask.CLADDING)),
+            Line.of(
+                "walls/cladding-trim",
+                Stage.OUTSIDE,
+                "Trims of the cladding",
+                trim,
+                job.length(),
+                "round windows and doors and along the foot x share clad",
+                Buy.of("cladding-trim", job.fact("waste.timber"), BuildTask.CLADDING),
+                Labour.of("fix-cladding-trim", BuildTask.CLADDING))));
+    return lines;
   }
 
   private static Figure around(Opening opening) {

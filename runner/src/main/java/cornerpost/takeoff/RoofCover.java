@@ -73,28 +73,10 @@ final class RoofCover implements TakeoffRule {
             "roof with its overhang all round, up the slope",
             Buy.of("roof-sheet", job.fact("waste.roof-sheet"), BuildTask.ROOF_SHEETS),
             Labour.of("lay-roof-sheet", BuildTask.ROOF_SHEETS));
-    var purlins =
-        Line.of(
-            "roof/purlins",
-            Stage.OUTSIDE,
-            "Purlins",
-            sheets.named().over(job.fact("roof.purlin-spacing")).plus(edge.over(2)),
-            job.length(),
-            "area / spacing, and the row more at the edge",
-            Buy.of("purlin", job.fact("waste.steel-section"), BuildTask.ROOF_FRAME),
-            Labour.of("fix-purlin", BuildTask.ROOF_FRAME));
-    return List.of(
-        sheets,
-        purlins,
-        Line.of(
-            "roof/brackets",
-            Stage.OUTSIDE,
-            "Brackets and stub posts of the purlins",
-            purlins.named().over(job.fact("roof.bracket-spacing")).roundedUp(),
-            Unit.EACH,
-            "purlins / spacing; on the top rails, never on the sheet alone",
-            Buy.of("roof-bracket", BuildTask.ROOF_FRAME),
-            Labour.of("weld-roof-bracket", BuildTask.ROOF_FRAME)),
+    var lines = new ArrayList<Line>();
+    lines.add(sheets);
+    lines.addAll(new RoofFrame(job).lines());
+    lines.add(
         Line.of(
             "roof/screws",
             Stage.OUTSIDE,
@@ -102,7 +84,8 @@ final class RoofCover implements TakeoffRule {
             sheets.named().times(job.fact("roof.screws")).roundedUp(),
             Unit.EACH,
             "area x screws to the area",
-            Buy.of("roof-screw", job.fact("waste.fixings"), BuildTask.ROOF_SHEETS)),
+            Buy.of("roof-screw", job.fact("waste.fixings"), BuildTask.ROOF_SHEETS)));
+    lines.add(
         Line.of(
             "roof/flashing",
             Stage.OUTSIDE,
@@ -112,6 +95,7 @@ final class RoofCover implements TakeoffRule {
             "round the edge of the roof with its overhang",
             Buy.of("roof-flashing", job.fact("waste.steel-sheet"), BuildTask.ROOF_SHEETS),
             Labour.of("fix-flashing", BuildTask.ROOF_SHEETS)));
+    return lines;
   }
 
   private static List<Line> membrane(Job job, Figure roof) {

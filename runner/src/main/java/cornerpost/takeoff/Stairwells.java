@@ -49,18 +49,22 @@ final class Stairwells implements TakeoffRule {
             work.hours("cut-sheet", BuildTask.CUT_OPENINGS));
     var trimmers =
         Line.of(
-            id + "/trimmers",
-            Stage.SHELL,
-            name + "trimmers round both holes",
-            round.named(),
-            job.length(),
-            "along the cuts",
-            Buy.of(
-                "strengthening-tube",
-                job.fact("waste.steel-section"),
-                work.at(BuildTask.MAKE_FRAMES)),
-            work.hours("make-frame", BuildTask.MAKE_FRAMES),
-            work.hours("fit-frame", BuildTask.FIT_FRAMES));
+                id + "/trimmers",
+                Stage.SHELL,
+                name + "trimmers round both holes",
+                round.named(),
+                job.length(),
+                "along the cuts",
+                Buy.of(
+                    "strengthening-tube",
+                    job.fact("waste.steel-section"),
+                    work.at(BuildTask.MAKE_FRAMES)),
+                work.hours("make-frame", BuildTask.MAKE_FRAMES),
+                work.hours("fit-frame", BuildTask.FIT_FRAMES))
+            .cutAs(
+                List.of(
+                    Piece.of(going, 4, name + "trimmers along the flight"),
+                    Piece.of(job.fact("stairwell.width"), 4, name + "trimmers across the flight")));
     var wire =
         Line.of(
             id + "/welding-wire",

@@ -33,31 +33,32 @@ final class Steps implements TakeoffRule {
     var slope = going.times(going).plus(height.times(height)).squareRoot();
     var stringers =
         width.over(job.fact("steps.stringer-spacing")).roundedUp().plus(Figure.count(1));
-    var rails =
+    var rail =
         risers
             .named()
-            .ifAtLeast(job.fact("stair.handrail-risers"), slope, Figure.zero(Dimension.LENGTH))
-            .times(flights);
+            .ifAtLeast(job.fact("stair.handrail-risers"), slope, Figure.zero(Dimension.LENGTH));
     return List.of(
         risers,
         Line.of(
-            "steps/treads",
-            Stage.OUTSIDE,
-            "Treads",
-            flights.times(treads).times(width),
-            job.length(),
-            "flights x treads x width",
-            Buy.of("step-tread", job.fact("waste.timber"), BuildTask.STEPS),
-            Labour.of("build-tread", BuildTask.STEPS)),
+                "steps/treads",
+                Stage.OUTSIDE,
+                "Treads",
+                flights.times(treads).times(width),
+                job.length(),
+                "flights x treads x width",
+                Buy.of("step-tread", job.fact("waste.timber"), BuildTask.STEPS),
+                Labour.of("build-tread", BuildTask.STEPS))
+            .cutAs(List.of(new Piece(width, flights.times(treads), "treads"))),
         Line.of(
-            "steps/stringers",
-            Stage.OUTSIDE,
-            "Stringers",
-            flights.times(stringers).times(slope),
-            job.length(),
-            "flights x stringers x length up the slope",
-            Buy.of("step-stringer", job.fact("waste.timber"), BuildTask.STEPS),
-            Labour.of("cut-stringer", BuildTask.STEPS)),
+                "steps/stringers",
+                Stage.OUTSIDE,
+                "Stringers",
+                flights.times(stringers).times(slope),
+                job.length(),
+                "flights x stringers x length up the slope",
+                Buy.of("step-stringer", job.fact("waste.timber"), BuildTask.STEPS),
+                Labour.of("cut-stringer", BuildTask.STEPS))
+            .cutAs(List.of(new Piece(slope, flights.times(stringers), "stringers"))),
         Line.of(
             "steps/landing",
             Stage.OUTSIDE,
@@ -68,13 +69,14 @@ final class Steps implements TakeoffRule {
             Buy.of("paving-slab", job.fact("waste.tile"), BuildTask.STEPS),
             Labour.of("lay-paving", BuildTask.STEPS)),
         Line.of(
-            "steps/handrail",
-            Stage.OUTSIDE,
-            "Handrail of the steps",
-            rails,
-            job.length(),
-            "up the slope of each flight, from four risers on (IRC R311.7.8)",
-            Buy.of("handrail", job.fact("waste.timber"), BuildTask.STEPS),
-            Labour.of("fix-handrail", BuildTask.STEPS)));
+                "steps/handrail",
+                Stage.OUTSIDE,
+                "Handrail of the steps",
+                rail.times(flights),
+                job.length(),
+                "up the slope of each flight, from four risers on (IRC R311.7.8)",
+                Buy.of("handrail", job.fact("waste.timber"), BuildTask.STEPS),
+                Labour.of("fix-handrail", BuildTask.STEPS))
+            .cutAs(List.of(new Piece(rail, flights, "handrails"))));
   }
 }

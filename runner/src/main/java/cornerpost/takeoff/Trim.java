@@ -35,26 +35,34 @@ final class Trim implements TakeoffRule {
     doors(job, in, out);
     var finishes = job.scope().finishes();
     if (finishes.yes(FinishesQuestions.SKIRTING)) {
-      out.add(
+      out.addCut(
           "trim/house/skirting",
           "Skirting",
           skirting(job, in),
           job.length(),
           "wall lines of dry rooms less doors",
+          skirtingBoards(job, in),
           Buy.of("skirting", job.fact("waste.studs"), SKIRTING),
           Labour.of("fit-skirting", SKIRTING));
     }
     var trims = new ArrayList<Figure>();
+    var sides = new ArrayList<Piece>();
     for (var box : job.scope().boxes()) {
-      for (var o : in.openings(box)) if (Inside.isFramed(o)) trims.add(Shape.perimeter(o));
+      for (var o : in.openings(box)) {
+        if (!Inside.isFramed(o)) continue;
+        trims.add(Shape.perimeter(o));
+        sides.add(Piece.of(o.height(), 2, "opening " + o.id() + ", casing of the sides"));
+        sides.add(Piece.of(o.width(), 2, "opening " + o.id() + ", casing above and below"));
+      }
     }
     if (!trims.isEmpty()) {
-      out.add(
+      out.addCut(
           "trim/openings/casing",
           "Casing round windows and outside doors",
           Inside.lengths(trims),
           job.length(),
           "round of each opening",
+          sides,
           Buy.of("casing", job.fact("waste.studs"), SKIRTING),
           Labour.of("fit-casing", SKIRTING));
     }
@@ -98,6 +106,32 @@ final class Trim implements TakeoffRule {
     return Inside.lengths(terms);
   }
 
+  /** A board along each wall; the wall of a door takes one on either side of it. */
+  private static List<Piece> skirtingBoards(Job job, Inside in) {
+    var boards = new ArrayList<Piece>();
+    for (var room : job.scope().rooms()) {
+      if (room.use() == RoomUse.BATHROOM) continue;
+      long doors = in.partitions(room).stream().filter(Inside.Partition::hasDoor).count();
+      boards.add(Piece.of(in.length(room), 2, room.id() + ", skirting along the box"));
+      long whole = 2 - in.openSides(room) - doors;
+      if (whole > 0) {
+        boards.add(Piece.of(in.width(room), whole, room.id() + ", skirting across the box"));
+      }
+      if (doors > 0) {
+        var beside = job.fact("inner-door.offset");
+        var rest = in.width(room).minus(job.fact("inner-door.opening-width")).minus(beside);
+        boards.add(Piece.of(beside, doors, room.id() + ", skirting beside a door"));
+        boards.add(Piece.of(rest, doors, room.id() + ", skirting beyond a door"));
+      }
+    }
+    for (var box : job.scope().boxes()) {
+      if (!job.scope().roomsOf(box).isEmpty()) continue;
+      boards.add(Piece.of(in.clearLength(box), 2, box.id() + ", skirting along the box"));
+      boards.add(Piece.of(in.clearWidth(box), 2, box.id() + ", skirting across the box"));
+    }
+    return boards;
+  }
+
   private static void doors(Job job, Inside in, Tally out) {
     var kind =
         job.scope()
@@ -121,14 +155,17 @@ final class Trim implements TakeoffRule {
           Buy.of("door-set-" + what, INNER_DOORS),
           Labour.of("hang-door-" + what, INNER_DOORS));
     }
-    out.add(
+    var width = job.fact("inner-door.opening-width");
+    var height = job.fact("inner-door.opening-height");
+    out.addCut(
         "inner-doors/all/architrave",
         "Architrave",
-        job.fact("inner-door.opening-width")
-            .plus(job.fact("inner-door.opening-height").times(2))
-            .times(2L * all.size()),
+        width.plus(height.times(2)).times(2L * all.size()),
         job.length(),
         "both sides and head, both faces",
+        List.of(
+            Piece.of(height, 4L * all.size(), "architraves, sides"),
+            Piece.of(width, 2L * all.size(), "architraves, heads")),
         Buy.of("casing", job.fact("waste.studs"), INNER_DOORS));
   }
 

@@ -126,7 +126,6 @@ final class SheetCuttingPlans {
     text.append("; saw cut ")
         .append(plan.kerf().movePointRight(3).stripTrailingZeros().toPlainString());
     text.append(" mm");
-    if (plan.stockAssumed()) text.append("; sold by length, bars of common length assumed");
     if (plan.unplanned().signum() > 0) {
       text.append("; a further ")
           .append(in(plan.unplanned()).setScale(2, RoundingMode.HALF_UP).toPlainString())
