@@ -48,8 +48,16 @@ public final class Examples {
     return result.plan().orElseThrow(() -> new AssertionError(result.problems().toString()));
   }
 
+  /** A price book as it is supplied. */
+  static PriceBook book(String name) {
+    return book(name, Map.of());
+  }
+
   private static PriceBook book(Scope scope, Map<String, String> prices) {
-    var name = scope.project().text(ProjectQuestions.PRICE_BOOK);
+    return book(scope.project().text(ProjectQuestions.PRICE_BOOK), prices);
+  }
+
+  private static PriceBook book(String name, Map<String, String> prices) {
     var folder = folder("price-books").resolve(name);
     var files = new TreeMap<String, byte[]>();
     try (var all = Files.walk(folder)) {
