@@ -9,6 +9,7 @@ public final class Checks {
       List.of(
           new ClearSizes(),
           new LightAndAir(),
+          new OutdoorAir(),
           new WayOut(),
           new SteelCutAway(),
           new JoinedBoxes(),

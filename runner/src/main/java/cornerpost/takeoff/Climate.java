@@ -29,14 +29,15 @@ final class Climate implements TakeoffRule {
     var services = job.scope().services();
     var heads = services.figure(ServicesQuestions.HEADS);
     switch (services.option(ServicesQuestions.HEATING, HeatingCooling.class)) {
-      case SPLIT -> split(job, out, heads);
+      case SPLIT -> split(job, in, out, heads);
       case PANEL -> heaters(out, heads);
       case STOVE -> stove(job, in, out);
       case SPLIT_AND_PANEL -> {
-        split(job, out, heads);
+        split(job, in, out, heads);
         heaters(out, panelHeaters(job, in));
       }
     }
+    Ventilation.rows(job, in, out);
     boolean recovery =
         services.option(ServicesQuestions.VENTILATION, VentilationKind.class)
             == VentilationKind.RECOVERY;
@@ -60,7 +61,7 @@ final class Climate implements TakeoffRule {
     return Figure.count((long) in.rooms(RoomUse.BEDROOM).size() + in.bathrooms().size());
   }
 
-  private static void split(Job job, Tally out, Figure heads) {
+  private static void split(Job job, Inside in, Tally out, Figure heads) {
     var outdoor =
         out.add(
             "climate/split/outdoor-units",
@@ -89,9 +90,9 @@ final class Climate implements TakeoffRule {
     out.add(
         "climate/split/lines",
         "Refrigerant lines with insulation, drain and cable",
-        heads.times(job.fact("split.line-a-head")),
+        new SplitLines(job, in).length(out, heads),
         job.length(),
-        "indoor units x usual line",
+        "an indoor unit to a room lived in, living rooms first; further ones at the mean way",
         Buy.of("split-line", job.fact("waste.pipe"), SPLIT_LINES),
         Buy.of("split-line-cover", job.fact("waste.pipe"), SPLIT_LINES),
         Labour.of("run-split-line", SPLIT_LINES));
@@ -139,7 +140,7 @@ final class Climate implements TakeoffRule {
   }
 
   private static void extract(Job job, Inside in, Tally out) {
-    long fans = (long) in.bathrooms().size() + in.rooms(RoomUse.UTILITY).size();
+    long fans = Ventilation.fans(in);
     if (fans > 0) {
       out.add(
           "climate/ventilation/fans",

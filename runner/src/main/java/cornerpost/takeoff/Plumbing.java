@@ -60,7 +60,7 @@ final class Plumbing implements TakeoffRule {
           Labour.of("test-fixture", TEST_PLUMBING));
       all.addAll(tests.lines());
     }
-    all.addAll(gas(job, in, reach));
+    all.addAll(gas(job, in));
     return all;
   }
 
@@ -322,15 +322,22 @@ final class Plumbing implements TakeoffRule {
         Labour.of("set-water-heater", WATER_HEATER));
   }
 
-  private static List<Line> gas(Job job, Inside in, Figure reach) {
+  /**
+   * Bottles stand outside at the service end. One pipe runs along to the farthest appliance, and a
+   * branch along the room and up to each: the cooker in a kitchen, the water heater in the first
+   * wet room.
+   */
+  private static List<Line> gas(Job job, Inside in) {
     var out = new Tally(Stage.SERVICES);
     var s = job.scope().services();
-    int users = 0;
+    var users = new ArrayList<Room>();
     if (s.option(ServicesQuestions.COOKING, Cooking.class) == Cooking.GAS) {
-      users += in.kitchens().size();
+      users.addAll(in.kitchens());
     }
-    if (s.option(ServicesQuestions.HOT_WATER, HotWater.class) == HotWater.GAS_INSTANT) users++;
-    if (users == 0) return out.lines();
+    if (s.option(ServicesQuestions.HOT_WATER, HotWater.class) == HotWater.GAS_INSTANT) {
+      wetRooms(in).stream().findFirst().ifPresent(users::add);
+    }
+    if (users.isEmpty()) return out.lines();
     out.add(
         "plumbing/gas/set",
         "Gas bottles, regulator and change-over",
@@ -338,12 +345,21 @@ final class Plumbing implements TakeoffRule {
         Unit.EACH,
         "one set outside; by a licensed fitter",
         Buy.of("gas-set", PLUMBING_SUPPLY));
+    var farthest =
+        users.stream()
+            .map(r -> in.fromServices(r).plus(in.fromFirstBox(in.boxOf(r))))
+            .reduce(Figure::max)
+            .orElseThrow();
+    var terms = new ArrayList<Figure>();
+    terms.add(farthest);
+    for (var r : users) terms.add(in.length(r).over(4).plus(job.fact("plumbing.gas-rise")));
     out.add(
         "plumbing/gas/pipe",
         "Gas pipe",
-        reach.plus(job.fact("plumbing.gas-branch").times(users)),
+        Inside.lengths(terms),
         job.length(),
-        "reach + a branch to each appliance",
+        "from the service end to the farthest appliance + a branch to each: a quarter of the room,"
+            + " and up",
         Buy.of("pipe-gas", job.fact("waste.pipe"), PLUMBING_SUPPLY),
         Labour.of("lay-gas-pipe", PLUMBING_SUPPLY));
     return out.lines();

@@ -302,6 +302,53 @@ class InsideServicesTest {
     assertThat(has(gas, "plumbing/gas")).isTrue();
   }
 
+  // By hand: the box's rooms are 6.2, 2.4 and 3.432 m long from the door end. The kitchen is in the
+  // living room: 3.1 m to its middle, 6.105 / 4 along it and 1 up. The heater hangs in the bath:
+  // 6.2 + 1.2 = 7.4 m, 2.311 / 4 and 1.
+  @Test
+  void gas_pipe_runs_to_the_farthest_appliance_and_up_to_each() {
+    var cooker = measured(house().with(ServicesQuestions.COOKING, Cooking.GAS));
+    assertThat(amount(cooker, "plumbing/gas/pipe", Unit.M))
+        .isCloseTo(3.1 + 6.105 / 4 + 1, within(0.001));
+    var both =
+        measured(
+            house()
+                .with(ServicesQuestions.COOKING, Cooking.GAS)
+                .with(ServicesQuestions.HOT_WATER, HotWater.GAS_INSTANT));
+    assertThat(amount(both, "plumbing/gas/pipe", Unit.M))
+        .isCloseTo(7.4 + 6.105 / 4 + 1 + 2.311 / 4 + 1, within(0.001));
+  }
+
+  // By hand: the outdoor unit at the living room, 3 m; the bedroom's middle is 10.316 - 3.1 m on.
+  // Further units than rooms go the mean way.
+  @Test
+  void refrigerant_lines_go_to_the_living_room_first() {
+    double living = 3;
+    double bed = 10.316 - 3.1 + 3;
+    double[] lengths = {living, living + bed, living + bed + (living + bed) / 2};
+    for (int heads = 1; heads <= 3; heads++) {
+      var lines = measured(house().with(ServicesQuestions.HEADS, "" + heads));
+      assertThat(amount(lines, "climate/split/lines", Unit.M))
+          .as(heads + " indoor units")
+          .isCloseTo(lengths[heads - 1], within(1e-9));
+    }
+  }
+
+  // IRC M1505.4.3, equation 15-1: 0.01 x 320 + 7.5 x (1 + 1) = 18.2 cfm for 320 sq ft and one
+  // bedroom, so that the least of table M1505.4.3(1), 30 cfm, holds. Four bedrooms in one box:
+  // 37.5 cfm and the floor.
+  @Test
+  void outdoor_air_by_floor_and_bedrooms() {
+    assertThat(amount(measured(house()), "climate/ventilation/rate", Unit.ONE)).isEqualTo(30);
+    var many = TestScopes.metric();
+    for (int i = 1; i <= 4; i++) many.room("Bed " + i, "A", RoomUse.BEDROOM, "3.008");
+    var lines = measured(many);
+    double floor = amount(lines, "inside/floor-area", Unit.SQ_FT);
+    assertThat(amount(lines, "climate/ventilation/rate", Unit.ONE))
+        .isCloseTo(0.01 * floor + 37.5, within(1e-9));
+    assertThat(amount(lines, "climate/ventilation/capacity", Unit.ONE)).isZero();
+  }
+
   // ---- trenches ---------------------------------------------------------------------------
 
   // By hand: water 25 m, 0.4 wide, frost 600 + 152.4 = 0.7524 m deep (more than 0.75): 7.524 m3.
