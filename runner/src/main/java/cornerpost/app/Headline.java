@@ -1,19 +1,14 @@
 package cornerpost.app;
 
 import cornerpost.check.Check;
+import cornerpost.measure.Spoken;
 import cornerpost.plan.Plan;
 import cornerpost.scope.ProjectQuestions;
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The result in three lines, for the terminal. */
 final class Headline {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-
   private Headline() {}
 
   static List<String> of(Plan plan) {
@@ -25,16 +20,16 @@ final class Headline {
             + ": "
             + estimate.currency().getCurrencyCode()
             + " "
-            + String.format(Locale.ROOT, "%,.2f", estimate.total())
+            + Spoken.number(estimate.total(), 2)
             + ", move-in "
-            + day(plan.programme().moveIn()));
+            + Spoken.day(plan.programme().moveIn()));
     plan.programme()
         .delivery()
         .ifPresent(
             d ->
                 lines.add(
                     "Delivery "
-                        + day(d)
+                        + Spoken.day(d)
                         + plan.programme()
                             .deliveryFloatDays()
                             .map(
@@ -48,14 +43,10 @@ final class Headline {
     long stop = count(plan, Check.Severity.STOP);
     lines.add(
         "Checks: " + stop + " to stop for, " + ask + " to ask a professional about (sheet Checks)");
-    return lines;
+    return lines.stream().map(plan.numbers()::turned).toList();
   }
 
   private static long count(Plan plan, Check.Severity severity) {
     return plan.checks().stream().filter(c -> c.severity() == severity).count();
-  }
-
-  private static String day(LocalDate date) {
-    return DAY.format(date);
   }
 }

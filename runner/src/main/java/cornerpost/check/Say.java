@@ -1,5 +1,6 @@
 package cornerpost.check;
 
+import cornerpost.measure.Spoken;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import cornerpost.trace.Figure;
@@ -19,8 +20,11 @@ final class Say {
     return number(length, units.choose(Unit.MM, Unit.IN), units == UnitSystem.METRIC ? 0 : 1);
   }
 
+  /** To the centimetre, or in feet and inches. */
   String length(Figure length) {
-    return number(length, units.choose(Unit.M, Unit.FT), 2);
+    return units == UnitSystem.METRIC
+        ? number(length, Unit.M, 2)
+        : Spoken.feetAndInches(length.in(Unit.M));
   }
 
   String area(Figure area) {
@@ -36,8 +40,7 @@ final class Say {
   }
 
   private static String number(Figure figure, Unit unit, int decimals) {
-    BigDecimal n = figure.in(unit).setScale(decimals, RoundingMode.HALF_UP);
-    return n.toPlainString() + " " + unit;
+    return Spoken.number(figure.in(unit), decimals) + " " + unit;
   }
 
   /** Whether a is less than b, by more than the last digit of a nanometre. */

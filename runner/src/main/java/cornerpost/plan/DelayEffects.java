@@ -1,6 +1,7 @@
 package cornerpost.plan;
 
 import cornerpost.finance.Finance.DelayEffect;
+import cornerpost.measure.Spoken;
 import cornerpost.schedule.Network;
 import cornerpost.schedule.Timing;
 import java.time.LocalDate;
@@ -100,8 +101,8 @@ final class DelayEffects {
     var text = new StringBuilder(delay.name() + " " + days(delay.days()) + " late: ");
     text.append(
         moved == 0
-            ? target + " stays on " + goal
-            : target + " comes " + days(moved) + " later, on " + goal);
+            ? target + " stays on " + Spoken.day(goal)
+            : target + " comes " + days(moved) + " later, on " + Spoken.day(goal));
     text.append(absorbed(delay, before, moved));
     var losers = losers(delay, before, after, network);
     if (!losers.isEmpty()) text.append("; ").append(losers);

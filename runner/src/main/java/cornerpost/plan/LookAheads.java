@@ -1,5 +1,6 @@
 package cornerpost.plan;
 
+import cornerpost.measure.Spoken;
 import cornerpost.plan.Replanning.CrewAhead;
 import cornerpost.plan.Replanning.Item;
 import cornerpost.plan.Replanning.LookAhead;
@@ -106,13 +107,16 @@ final class LookAheads {
         case MILESTONE -> {
           if (into.containsKey(b.id())) needs(b.id(), needs, seen);
           else if (!b.firstDay().equals(tasks.programme().start())) {
-            needs.put(b.id(), b.task().name() + ", " + b.lastDay());
+            needs.put(b.id(), b.task().name() + ", " + Spoken.day(b.lastDay()));
           }
         }
-        case ORDER -> needs.put(b.id(), "delivered: " + b.task().name() + ", " + b.lastDay());
-        case INSPECTION -> needs.put(b.id(), "passed: " + b.task().name() + ", " + b.lastDay());
-        case WAIT -> needs.put(b.id(), "over: " + b.task().name() + ", " + b.lastDay());
-        case WORK, OWN -> needs.put(b.id(), "done: " + b.task().name() + ", " + b.lastDay());
+        case ORDER ->
+            needs.put(b.id(), "delivered: " + b.task().name() + ", " + Spoken.day(b.lastDay()));
+        case INSPECTION ->
+            needs.put(b.id(), "passed: " + b.task().name() + ", " + Spoken.day(b.lastDay()));
+        case WAIT -> needs.put(b.id(), "over: " + b.task().name() + ", " + Spoken.day(b.lastDay()));
+        case WORK, OWN ->
+            needs.put(b.id(), "done: " + b.task().name() + ", " + Spoken.day(b.lastDay()));
       }
     }
   }

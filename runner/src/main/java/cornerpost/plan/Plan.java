@@ -3,6 +3,7 @@ package cornerpost.plan;
 import cornerpost.check.Check;
 import cornerpost.fact.Facts;
 import cornerpost.finance.Finance;
+import cornerpost.measure.NumberStyle;
 import cornerpost.price.Estimate;
 import cornerpost.price.PriceBook;
 import cornerpost.risk.RiskResult;
@@ -78,6 +79,11 @@ public record Plan(
         statusDate,
         fingerprint,
         Replanning.NONE);
+  }
+
+  /** How the region writes numbers. */
+  public NumberStyle numbers() {
+    return book.map(b -> b.region().numbers()).orElse(NumberStyle.PLAIN);
   }
 
   public Plan {

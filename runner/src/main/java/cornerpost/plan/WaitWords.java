@@ -1,5 +1,6 @@
 package cornerpost.plan;
 
+import cornerpost.measure.Spoken;
 import cornerpost.schedule.LagUnit;
 import cornerpost.schedule.Link;
 import cornerpost.schedule.Timing;
@@ -86,7 +87,7 @@ final class WaitWords {
         && own.get().isAfter(network.start())
         && !own.get().isBefore(status.atStartOfDay())) {
       var delay = delays.get(id);
-      return delay != null ? delay : "not before " + own.get().toLocalDate();
+      return delay != null ? delay : "not before " + Spoken.day(own.get().toLocalDate());
     }
     if (status.atStartOfDay().isAfter(network.start())) return "can go on from the status date";
     return "starts with the project";

@@ -1,5 +1,6 @@
 package cornerpost.price;
 
+import cornerpost.measure.NumberStyle;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import cornerpost.scope.HolidayEntry;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -32,7 +34,11 @@ public final class PriceBookReader {
           "tax name",
           "tax rate",
           "notice",
-          "winter design temperature");
+          "winter design temperature",
+          "numbers");
+
+  /** The keys that a region may leave out. */
+  private static final Set<String> OPTIONAL_KEYS = Set.of("winter design temperature", "numbers");
 
   private final String name;
   private final Map<String, byte[]> files;
@@ -133,13 +139,14 @@ public final class PriceBookReader {
       }
     }
     for (var key : REGION_KEYS) {
-      if (!byKey.containsKey(key) && !key.equals("winter design temperature")) {
+      if (!byKey.containsKey(key) && !OPTIONAL_KEYS.contains(key)) {
         problems.add(
             Problem.fault(path("region.csv"), "", "no key '" + key + "'", "a row for this key"));
       }
     }
     var texts = List.of("name", "tax name", "notice");
-    boolean complete = byKey.keySet().containsAll(REGION_KEYS.subList(0, 7));
+    boolean complete =
+        REGION_KEYS.stream().allMatch(k -> byKey.containsKey(k) || OPTIONAL_KEYS.contains(k));
     for (var key : texts) {
       if (byKey.containsKey(key)) new Cells(byKey.get(key), problems).text("value");
     }
@@ -158,6 +165,7 @@ public final class PriceBookReader {
     var rate = cell(byKey, "tax rate").flatMap(c -> c.number("value", "0", "1"));
     var winter =
         cell(byKey, "winter design temperature").flatMap(c -> c.number("value", "-60", "30"));
+    var numbers = cell(byKey, "numbers").flatMap(this::numbers).orElse(NumberStyle.PLAIN);
     if (!complete || currency.isEmpty() || units.isEmpty() || date.isEmpty() || rate.isEmpty()) {
       return Optional.empty();
     }
@@ -171,6 +179,7 @@ public final class PriceBookReader {
             rate.get(),
             byKey.get("notice").get("value"),
             winter,
+            numbers,
             climate));
   }
 
@@ -188,6 +197,19 @@ public final class PriceBookReader {
             () ->
                 cells.fault(
                     "currency '" + code.get() + "'", "a code of ISO 4217, such as USD or EUR"));
+  }
+
+  private Optional<NumberStyle> numbers(Cells cells) {
+    return cells
+        .text("value")
+        .flatMap(
+            sample ->
+                NumberStyle.find(sample)
+                    .or(
+                        () ->
+                            cells.fault(
+                                "numbers '" + sample + "'",
+                                "one of " + String.join("; ", NumberStyle.SAMPLES))));
   }
 
   private List<Region.Month> climate() {

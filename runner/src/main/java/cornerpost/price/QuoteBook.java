@@ -1,5 +1,6 @@
 package cornerpost.price;
 
+import cornerpost.measure.Spoken;
 import cornerpost.scope.Problem;
 import cornerpost.scope.Quote;
 import java.time.LocalDate;
@@ -30,8 +31,11 @@ final class QuoteBook {
         problems.add(
             Costing.remark(
                 quote.cell(),
-                "the quote of " + quote.supplier() + " ended on " + quote.validUntil().get(),
-                "it is still used; ask whether it holds on " + statusDate));
+                "the quote of "
+                    + quote.supplier()
+                    + " ended on "
+                    + Spoken.day(quote.validUntil().get()),
+                "it is still used; ask whether it holds on " + Spoken.day(statusDate)));
       }
     }
   }

@@ -1,5 +1,6 @@
 package cornerpost.price;
 
+import cornerpost.measure.NumberStyle;
 import cornerpost.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param taxRate share of the taxed amounts
  * @param priceDate the date the prices are of
  * @param notice said wherever prices are shown; an invented book says that it is invented
+ * @param numbers how they are written there
  * @param climate twelve months, January first; empty where the book has none
  * @param winterDesign coldest design temperature, degrees Celsius
  */
@@ -26,6 +28,7 @@ public record Region(
     BigDecimal taxRate,
     String notice,
     Optional<BigDecimal> winterDesign,
+    NumberStyle numbers,
     List<Month> climate) {
 
   /**

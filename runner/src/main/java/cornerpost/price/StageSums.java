@@ -1,6 +1,7 @@
 package cornerpost.price;
 
 import cornerpost.measure.Dimension;
+import cornerpost.measure.Spoken;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Answer;
 import cornerpost.scope.OptionsQuestions;
@@ -127,7 +128,11 @@ final class StageSums {
               "months from price date to start",
               BigDecimal.valueOf(days * 12).divide(DAYS_A_YEAR, 2, RoundingMode.HALF_UP),
               month,
-              "days from " + priced + " to " + start + ", x 12 / 365.25, not below nothing");
+              "days from "
+                  + Spoken.day(priced)
+                  + " to "
+                  + Spoken.day(start)
+                  + ", x 12 / 365.25, not below nothing");
       var share = costing.facts.figure("time.share." + stage.name().toLowerCase(Locale.ROOT));
       var allowed = costing.scope.project().figure(ProjectQuestions.TIME_ALLOWED);
       return toStart.plus(share.times(allowed));

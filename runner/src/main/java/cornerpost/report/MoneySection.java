@@ -50,7 +50,7 @@ final class MoneySection {
   public record DelayRow(String event, String days, String moves, String cost, String words) {}
 
   /** Something that moves the outcome. */
-  public record DriverRow(String name, String correlation) {}
+  public record DriverRow(String name, String carried, String correlation) {}
 
   private final Plan plan;
   private final BigDecimal total;
@@ -253,14 +253,20 @@ final class MoneySection {
     model.put("finishHolds", Words.percent(RiskWords.finishWithinPlan(plan)));
     model.put("costHolds", Words.percent(r.cost().shareWithin(total.doubleValue())));
     model.put("bothHold", Words.percent(r.bothWithinPlan()));
-    model.put("costDrivers", drivers(r.costDrivers()));
-    model.put("timeDrivers", drivers(r.timeDrivers()));
+    model.put("costDrivers", drivers(r.costDrivers(), 0));
+    model.put("timeDrivers", drivers(r.timeDrivers(), 1));
   }
 
-  private static List<DriverRow> drivers(List<cornerpost.risk.RiskResult.Driver> all) {
+  private static List<DriverRow> drivers(
+      List<cornerpost.risk.RiskResult.Driver> all, int decimals) {
     return all.stream()
         .limit(MOST_LINES)
-        .map(d -> new DriverRow(d.name(), Words.number(BigDecimal.valueOf(d.correlation()), 2)))
+        .map(
+            d ->
+                new DriverRow(
+                    d.name(),
+                    Words.number(BigDecimal.valueOf(d.carried()), decimals),
+                    Words.number(BigDecimal.valueOf(d.correlation()), 2)))
         .toList();
   }
 }

@@ -1,5 +1,6 @@
 package cornerpost.report;
 
+import cornerpost.measure.Spoken;
 import cornerpost.plan.Plan;
 import cornerpost.plan.Replanning;
 import cornerpost.plan.Replanning.Move;
@@ -45,9 +46,12 @@ final class MovingSection {
     model.put("pull", q.map(x -> rows(x.pull())).orElse(List.of()));
     model.put("idle", q.map(MovingSection::idle).orElse(List.of()));
     model.put("soonest", q.map(x -> rows(x.soonest().moves())).orElse(List.of()));
-    model.put("soonestWords", q.map(x -> choice(x.soonest(), x)).orElse(""));
+    model.put("soonestWords", q.map(this::soonest).orElse(""));
+    model.put("soonestAsMoved", q.map(x -> asMoved(x.soonest())).orElse(false));
+    model.put("fewestAsMoved", q.map(x -> asMoved(x.fewest())).orElse(false));
+    model.put("fewestAsSoonest", q.map(MovingSection::oneAnswer).orElse(false));
     model.put("fewest", q.map(x -> rows(x.fewest().moves())).orElse(List.of()));
-    model.put("fewestWords", q.map(x -> choice(x.fewest(), x)).orElse(""));
+    model.put("fewestWords", q.map(this::fewest).orElse(""));
     model.put("recoveryWords", r.recovery().map(this::recovery).orElse(""));
     model.put("recovery", r.recovery().map(MovingSection::steps).orElse(List.of()));
     model.put("baselineWords", r.baseline().map(this::baseline).orElse(""));
@@ -130,11 +134,39 @@ final class MovingSection {
     return s.kinks().stream().map(k -> days(k.days()) + ": " + k.words()).toList();
   }
 
-  private List<String> way() {
-    if (r.wayBefore().isEmpty()) return List.of();
-    return plan.programme().deliveryToMoveIn().stream()
+  /** What has come onto the way from delivery to move-in, and what has left it. */
+  private String way() {
+    if (r.wayBefore().isEmpty()) return "";
+    var now = plan.programme().deliveryToMoveIn();
+    var came = named(now, r.wayBefore());
+    var left = named(r.wayBefore(), now);
+    if (came.isEmpty() && left.isEmpty()) return "The same steps as before the delays.";
+    return (came.isEmpty() ? "" : "New on it: " + Spoken.list(came) + ". ")
+        + (left.isEmpty() ? "" : "No longer on it: " + Spoken.list(left) + ".");
+  }
+
+  private List<String> named(List<String> ids, List<String> but) {
+    return ids.stream()
+        .filter(id -> !but.contains(id))
         .map(id -> plan.work().task(id).map(t -> t.name()).orElse(id))
         .toList();
+  }
+
+  private boolean asMoved(Replanning.Choice c) {
+    return c.moves().equals(r.moved());
+  }
+
+  private static boolean oneAnswer(Replanning.Resequencing q) {
+    return q.fewest().moves().equals(q.soonest().moves());
+  }
+
+  private String soonest(Replanning.Resequencing q) {
+    return choice(q.soonest(), q) + (asMoved(q.soonest()) ? " The moves are those above." : "");
+  }
+
+  private String fewest(Replanning.Resequencing q) {
+    var above = asMoved(q.fewest()) || oneAnswer(q);
+    return choice(q.fewest(), q) + (above ? " The moves are those above." : "");
   }
 
   private static List<Row> idle(Replanning.Resequencing q) {

@@ -79,12 +79,14 @@ public final class PlanCalendar {
     out.line("VERSION", "2.0");
     out.text("PRODID", "-//Cornerpost//" + what + "//EN");
     out.line("CALSCALE", "GREGORIAN");
-    for (var e : events) event(e, name, plan.statusDate(), out);
+    for (var e : events) event(e, name, plan, out);
     out.line("END", "VCALENDAR");
     return out.done();
   }
 
-  private static void event(Event e, String project, LocalDate status, IcsText out) {
+  private static void event(Event e, String project, Plan plan, IcsText out) {
+    var status = plan.statusDate();
+    var numbers = plan.numbers();
     out.line("BEGIN", "VEVENT");
     out.line("UID", uid(project, e.id()));
     out.line("DTSTAMP", DAY.format(status) + "T000000Z");
@@ -92,8 +94,8 @@ public final class PlanCalendar {
     out.line("DTEND;VALUE=DATE", DAY.format(e.last().plusDays(1)));
     out.line(
         "SEQUENCE", Long.toString(Math.max(0, ChronoUnit.DAYS.between(SEQUENCE_BEGINS, status))));
-    out.text("SUMMARY", e.title());
-    if (!e.details().isEmpty()) out.text("DESCRIPTION", e.details());
+    out.text("SUMMARY", numbers.turned(e.title()));
+    if (!e.details().isEmpty()) out.text("DESCRIPTION", numbers.turned(e.details()));
     out.text("CATEGORIES", e.category());
     out.line("TRANSP", "TRANSPARENT");
     out.line("END", "VEVENT");

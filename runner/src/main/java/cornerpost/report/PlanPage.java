@@ -61,7 +61,8 @@ public final class PlanPage {
     } catch (TemplateException e) {
       throw new IllegalStateException("The page does not fit its model: " + e.getMessage(), e);
     }
-    return Svg.allowed(out.toString()).getBytes(StandardCharsets.UTF_8);
+    return TextOfPage.turned(Svg.allowed(out.toString()), plan.numbers())
+        .getBytes(StandardCharsets.UTF_8);
   }
 
   /** Templates can only print: no class is made or reached from them. */

@@ -1,5 +1,6 @@
 package cornerpost.report;
 
+import cornerpost.measure.Spoken;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import cornerpost.scope.Labelled;
@@ -15,12 +16,8 @@ import java.util.Locale;
 
 /** Numbers, dates and money as people read them; English, the same on every machine. */
 final class Words {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_ONLY =
       DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
   private static final DateTimeFormatter ISO =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss", Locale.ROOT);
   private static final LocalDateTime ORIGIN = LocalDate.EPOCH.atStartOfDay();
@@ -29,7 +26,7 @@ final class Words {
 
   /** {@code Mon 12 Apr 2027}. */
   static String day(LocalDate date) {
-    return DAY.format(date);
+    return Spoken.day(date);
   }
 
   /** {@code 12 Apr 2027}. */
@@ -38,7 +35,7 @@ final class Words {
   }
 
   static String month(YearMonth month) {
-    return MONTH.format(month);
+    return Spoken.month(month);
   }
 
   /** ISO 8601, always with seconds. */
@@ -64,15 +61,7 @@ final class Words {
 
   /** Thousands separated, with so many decimals. */
   static String number(BigDecimal value, int decimals) {
-    var rounded = value.setScale(decimals, RoundingMode.HALF_UP);
-    if (rounded.signum() == 0) rounded = rounded.abs();
-    var plain = rounded.abs().toPlainString();
-    int point = plain.indexOf('.');
-    var whole = point < 0 ? plain : plain.substring(0, point);
-    var text = new StringBuilder(whole);
-    for (int at = whole.length() - 3; at > 0; at -= 3) text.insert(at, ',');
-    if (point >= 0) text.append(plain.substring(point));
-    return (rounded.signum() < 0 ? "\u2212" : "") + text;
+    return Spoken.number(value, decimals);
   }
 
   /** Four significant digits at least, no zeros at the end: enough to check by hand. */
@@ -86,7 +75,7 @@ final class Words {
 
   /** Without cents, for summaries: {@code USD 78,400}. */
   static String money(BigDecimal amount, Currency currency) {
-    return currency.getCurrencyCode() + "\u00a0" + number(amount, 0);
+    return Spoken.money(amount, currency);
   }
 
   /** A share as a whole percentage. */
@@ -96,14 +85,12 @@ final class Words {
 
   /** With at most one decimal. */
   static String tenths(BigDecimal value) {
-    var rounded = value.setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
-    return number(rounded, Math.max(0, rounded.scale()));
+    return Spoken.tenths(value);
   }
 
   /** Days with at most one decimal, and the word. */
   static String days(BigDecimal days) {
-    var shown = tenths(days);
-    return shown + "\u00a0" + (shown.equals("1") ? "day" : "days");
+    return Spoken.days(days);
   }
 
   /**
@@ -112,10 +99,7 @@ final class Words {
    */
   static String length(BigDecimal metres, UnitSystem units) {
     if (units == UnitSystem.METRIC) return number(metres, 3) + "\u00a0m";
-    long sixteenths = sixteenths(metres);
-    long feet = sixteenths / 192;
-    long rest = sixteenths % 192;
-    return feet + "\u2032\u00a0" + inches(rest) + "\u2033";
+    return Spoken.feetAndInches(metres);
   }
 
   /** A short length, as openings are given: millimetres, or inches to the sixteenth. */
@@ -123,30 +107,11 @@ final class Words {
     if (units == UnitSystem.METRIC) {
       return number(metres.multiply(BigDecimal.valueOf(1000)), 0);
     }
-    return inches(sixteenths(metres));
-  }
-
-  private static long sixteenths(BigDecimal metres) {
-    return Unit.IN
-        .toBase()
-        .inverse()
-        .applyTo(metres)
-        .multiply(BigDecimal.valueOf(16))
-        .setScale(0, RoundingMode.HALF_UP)
-        .longValueExact();
+    return Spoken.inches(metres);
   }
 
   static String sizeUnit(UnitSystem units) {
     return units == UnitSystem.METRIC ? "mm" : "in";
-  }
-
-  private static String inches(long sixteenths) {
-    long whole = sixteenths / 16;
-    long part = sixteenths % 16;
-    if (part == 0) return Long.toString(whole);
-    long divisor = Long.lowestOneBit(part);
-    var fraction = part / divisor + "/" + 16 / divisor;
-    return whole == 0 ? fraction : whole + " " + fraction;
   }
 
   /** What a cell holds, as text for data: ISO dates, plain numbers, labels, yes and no. */
@@ -156,13 +121,6 @@ final class Words {
     if (value instanceof Boolean b) return b ? "yes" : "no";
     if (value instanceof BigDecimal b) return b.stripTrailingZeros().toPlainString();
     return value.toString();
-  }
-
-  /** At most so many characters, cut between words. */
-  static String cut(String text, int most) {
-    if (text.length() <= most) return ended(text);
-    int space = text.lastIndexOf(' ', most - 1);
-    return text.substring(0, space > most / 2 ? space : most - 1).strip() + "…";
   }
 
   /** With a full stop, unless it ends in a sign already. */

@@ -29,7 +29,12 @@ public record RiskResult(
    * Something that moves the outcome.
    *
    * @param correlation with the outcome, -1 to 1
-   * @param deviation its own standard deviation, in money or in minutes
+   * @param deviation its own standard deviation, in money or in days of its calendar
    */
-  public record Driver(String id, String name, double correlation, double deviation) {}
+  public record Driver(String id, String name, double correlation, double deviation) {
+    /** How much of its own spread the outcome takes over, in the unit of the deviation. */
+    public double carried() {
+      return correlation * deviation;
+    }
+  }
 }

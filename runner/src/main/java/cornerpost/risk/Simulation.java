@@ -135,8 +135,9 @@ public final class Simulation {
     for (int i = 0; i < minutes.length; i++) {
       if (minutes[i] == null) continue;
       var a = network.activities().get(i);
+      double day = a.isElapsed() ? 24 * 60 : network.calendarOf(a.id()).dayMinutes();
       double r = correlation(minutes[i], finish);
-      found.add(new RiskResult.Driver(a.id(), a.name(), r, deviation(minutes[i])));
+      found.add(new RiskResult.Driver(a.id(), a.name(), r, deviation(minutes[i]) / day));
     }
     return strongest(found);
   }
@@ -145,7 +146,8 @@ public final class Simulation {
   private static List<RiskResult.Driver> strongest(List<RiskResult.Driver> drivers) {
     return drivers.stream()
         .sorted(
-            Comparator.comparingDouble((RiskResult.Driver d) -> -d.correlation() * d.deviation())
+            Comparator.comparingDouble(RiskResult.Driver::carried)
+                .reversed()
                 .thenComparing(RiskResult.Driver::id))
         .limit(DRIVERS_SHOWN)
         .toList();

@@ -1,19 +1,15 @@
 package cornerpost.workbook;
 
+import cornerpost.measure.Spoken;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** Days as people read them. */
 final class Days {
-  private static final DateTimeFormatter SHOWN =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-
   private Days() {}
 
   static String shown(LocalDate day) {
-    return day.format(SHOWN);
+    return Spoken.day(day);
   }
 
   /** The day of a moment in minutes after 1970-01-01; a finish at midnight is of the day before. */

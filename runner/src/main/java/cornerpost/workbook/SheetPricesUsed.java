@@ -78,7 +78,7 @@ final class SheetPricesUsed {
                   0,
                   r.name()
                       + ", prices of "
-                      + r.priceDate()
+                      + Days.shown(r.priceDate())
                       + ", before "
                       + r.taxName()
                       + ". "

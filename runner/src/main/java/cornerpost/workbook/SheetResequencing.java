@@ -4,14 +4,9 @@ import cornerpost.plan.Replanning.Choice;
 import cornerpost.plan.Replanning.Move;
 import cornerpost.plan.Replanning.Resequencing;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** Sheet Resequencing: what to pull forward, who stands idle, and two orders of the work. */
 final class SheetResequencing {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-
   private final ResultRun run;
   private final SheetPage page;
   private int row = Addresses.FIRST_ROW;
@@ -46,7 +41,7 @@ final class SheetResequencing {
   }
 
   private void write(Resequencing r) {
-    line("Present order", "Move-in", "Every crew keeps its order: " + r.present().format(DAY));
+    line("Present order", "Move-in", "Every crew keeps its order: " + Days.shown(r.present()));
     choice("Earliest move-in", r.soonest());
     choice("Fewest bookings changed", r.fewest());
     if (r.pull().isEmpty()) line("Pull forward", "nothing", "No crew can begin anything sooner.");
@@ -74,7 +69,7 @@ final class SheetResequencing {
     line(
         what,
         "Move-in",
-        c.moveIn().format(DAY)
+        Days.shown(c.moveIn())
             + "; "
             + c.changed()
             + (c.changed() == 1 ? " booking changes" : " bookings change")
@@ -112,6 +107,6 @@ final class SheetResequencing {
   }
 
   private static String day(LocalDate d) {
-    return d.format(DAY);
+    return Days.shown(d);
   }
 }

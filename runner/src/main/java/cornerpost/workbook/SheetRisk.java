@@ -43,9 +43,10 @@ final class SheetRisk {
         "",
         "What moves it most",
         "Moves",
+        "Part of its spread, " + run.currency() + " or days",
         "Correlation");
-    page.headRight(Addresses.HEADER_ROW, 0, 1, 2, 4, 5, 7, 8, 12);
-    page.widths(14, 18, 16, 3, 16, 8, 3, 16, 8, 3, 56, 9, 12);
+    page.headRight(Addresses.HEADER_ROW, 0, 1, 2, 4, 5, 7, 8, 12, 13);
+    page.widths(14, 18, 16, 3, 16, 8, 3, 16, 8, 3, 56, 9, 18, 12);
     var together =
         run.plan
             .scope()
@@ -165,6 +166,7 @@ final class SheetRisk {
           row, DRIVERS, what.equals("cost") ? ResultSheet.COST_PLAN : ResultSheet.SCHEDULE, target);
     }
     page.text(row, DRIVERS + 1, what);
-    page.number(row, DRIVERS + 2, d.correlation(), page.number("0.00"));
+    page.number(row, DRIVERS + 2, d.carried(), page.number(what.equals("cost") ? "#,##0" : "0.0"));
+    page.number(row, DRIVERS + 3, d.correlation(), page.number("0.00"));
   }
 }

@@ -3,7 +3,8 @@ package cornerpost.workbook;
 import cornerpost.check.Check;
 import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
-import cornerpost.plan.DatedTask;
+import cornerpost.plan.AtAGlance;
+import cornerpost.plan.AtAGlance.About;
 import cornerpost.scope.Box;
 import cornerpost.scope.Room;
 import cornerpost.scope.SiteQuestions;
@@ -13,7 +14,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -23,7 +23,7 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
 /** Sheet Summary: the plan at a glance, for owner, lender and contractor. */
 final class SheetSummary {
   private static final int LAST_COLUMN = 3;
-  private static final int MOST_CHECKS = 12;
+  private static final int MOST_WRONG = 12;
 
   private static final List<String> LEFT_OUT =
       List.of(
@@ -312,88 +312,56 @@ final class SheetSummary {
 
   // ---- what to do ---------------------------------------------------------------------------
 
-  private record Due(LocalDate day, String what, ResultSheet sheet, int row, String why) {}
-
   private void next() {
     section("Next three things to do");
-    head("What", "By", "", "Why");
-    var due = new ArrayList<Due>();
-    var groups = new LinkedHashMap<String, Due>();
-    int orderRow = Addresses.FIRST_ROW;
-    for (var o : SheetBuyingList.sorted(run.plan)) {
-      boolean ordered = o.orderBy().isBefore(run.plan.statusDate()) && !o.late();
-      if (!ordered) {
-        groups.putIfAbsent(
-            o.group().label() + o.orderBy(),
-            new Due(
-                o.orderBy(),
-                "Order: " + o.group().label(),
-                ResultSheet.BUYING_LIST,
-                orderRow,
-                (o.late() ? "Late: " : "")
-                    + o.description()
-                    + ", needed on "
-                    + Days.shown(o.neededOn())));
-      }
-      orderRow++;
+    var next = AtAGlance.next(run.plan);
+    if (next.isEmpty()) {
+      page.text(row++, 0, "Nothing is left to do.");
+    } else {
+      head("For", "By", "", "What");
+      for (var p : next) point(p);
     }
-    due.addAll(groups.values());
-    for (var t : run.plan.programme().tasks()) {
-      if (doable(t)) {
-        due.add(
-            new Due(
-                t.started() ? run.plan.statusDate() : t.firstDay(),
-                t.task().name(),
-                ResultSheet.SCHEDULE,
-                run.addresses.taskRow(t.id()).orElseThrow(),
-                t.drivesMoveIn() ? "Drives the move-in date" : t.task().why()));
-      }
-    }
-    due.sort(Comparator.comparing(Due::day)); // stable: orders before tasks of the same day
-    for (var d : due.stream().limit(3).toList()) {
-      page.text(row, 0, d.what, page.wrapped());
-      page.link(row, 0, d.sheet, d.row);
-      page.date(row, 1, d.day, page.dateLook());
-      page.text(row, 3, d.why, page.wrapped());
-      row++;
-    }
-    if (due.isEmpty()) page.text(row++, 0, "Nothing is left to do.");
     row++;
-  }
-
-  private static boolean doable(DatedTask t) {
-    return !t.done()
-        && switch (t.task().kind()) {
-          case WORK, INSPECTION, OWN -> true;
-          case WAIT, ORDER, MILESTONE -> false;
-        };
   }
 
   private void wrong() {
-    var checks = SheetChecks.sorted(run.plan);
-    var wrong = checks.stream().filter(c -> c.severity() != Check.Severity.NOTE).toList();
     section("What is wrong");
+    // The money's verdict is a live figure above; a sentence would not follow it.
+    var wrong = AtAGlance.wrong(run.plan).stream().filter(p -> p.about() != About.MONEY).toList();
     if (wrong.isEmpty()) {
-      page.text(row++, 0, "No check says stop or asks for a professional.");
-      row++;
-      return;
-    }
-    head("Severity", "About", "", "What was found");
-    int checkRow = Addresses.FIRST_ROW;
-    for (var c : wrong.stream().limit(MOST_CHECKS).toList()) {
-      boolean stop = c.severity() == Check.Severity.STOP;
-      page.text(
-          row, 0, c.severity().label(), stop ? SheetChecks.stop(page) : page.plain().strong());
-      page.text(row, 1, c.topic().label(), page.wrapped());
-      page.link(row, 1, ResultSheet.CHECKS, checkRow++);
-      page.text(row, 3, c.message(), page.wrapped());
-      row++;
-    }
-    if (wrong.size() > MOST_CHECKS) {
-      page.text(row, 0, "and " + (wrong.size() - MOST_CHECKS) + " more on sheet Checks");
-      page.link(row++, 0, ResultSheet.CHECKS, checkRow);
+      page.text(row++, 0, "Nothing that this plan can see, on the day it was made.");
+    } else {
+      head("About", "", "", "What was found");
+      for (var p : wrong.stream().limit(MOST_WRONG).toList()) point(p);
+      if (wrong.size() > MOST_WRONG) {
+        page.text(row, 0, "and " + (wrong.size() - MOST_WRONG) + " more on sheet Checks");
+        page.link(row++, 0, ResultSheet.CHECKS, Addresses.HEADER_ROW);
+      }
     }
     row++;
+  }
+
+  private void point(AtAGlance.Point p) {
+    boolean stop = p.sign().equals(Check.Severity.STOP.label());
+    page.text(row, 0, p.sign(), stop ? SheetChecks.stop(page) : page.plain().strong());
+    int at = row;
+    switch (p.about()) {
+      case ORDERS -> page.link(row, 0, ResultSheet.BUYING_LIST, Addresses.FIRST_ROW);
+      case TASK ->
+          run.addresses.taskRow(p.id()).ifPresent(r -> page.link(at, 0, ResultSheet.SCHEDULE, r));
+      case CHECK -> page.link(row, 0, ResultSheet.CHECKS, checkRow(p.id()));
+      case MONTHS -> page.link(row, 0, ResultSheet.CASH_FLOW, Addresses.FIRST_ROW);
+      case NETWORK -> page.link(row, 0, ResultSheet.SCHEDULE, Addresses.HEADER_ROW);
+      case MONEY, INPUT -> {}
+    }
+    p.by().ifPresent(day -> page.date(at, 1, day, page.dateLook()));
+    page.text(row, 3, p.text(), page.wrapped());
+    row++;
+  }
+
+  private int checkRow(String id) {
+    var ids = SheetChecks.sorted(run.plan).stream().map(Check::id).toList();
+    return Addresses.FIRST_ROW + ids.indexOf(id);
   }
 
   private void leftOut() {

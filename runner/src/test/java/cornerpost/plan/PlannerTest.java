@@ -236,7 +236,7 @@ class PlannerTest {
                 .notBefore("A", LocalDate.of(2026, 11, 4))
                 .deadline("B", LocalDate.of(2026, 11, 5)));
     assertThat(task(plan, "A").firstDay()).isEqualTo(LocalDate.of(2026, 11, 4));
-    assertThat(task(plan, "A").waitsFor()).isEqualTo("not before 2026-11-04");
+    assertThat(task(plan, "A").waitsFor()).isEqualTo("not before Wed 4 Nov 2026");
     assertThat(task(plan, "B").lastDay()).isEqualTo(LocalDate.of(2026, 11, 6));
     assertThat(task(plan, "B").totalFloatDays()).isEqualByComparingTo("-1");
     assertThat(task(plan, "A").waitsForIds()).isEmpty();

@@ -264,6 +264,7 @@ final class SamplePlan {
             new BigDecimal("0.07"),
             "All prices are invented for demonstration.",
             Optional.of(new BigDecimal("-12")),
+            cornerpost.measure.NumberStyle.PLAIN,
             List.of()),
         List.of(item()),
         List.of(),

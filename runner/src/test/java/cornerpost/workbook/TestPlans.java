@@ -87,6 +87,7 @@ final class TestPlans {
             new BigDecimal("0.0825"),
             "Invented for a test.",
             Optional.empty(),
+            cornerpost.measure.NumberStyle.PLAIN,
             List.of());
     var items =
         List.of(

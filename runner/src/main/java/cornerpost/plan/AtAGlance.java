@@ -1,0 +1,184 @@
+package cornerpost.plan;
+
+import cornerpost.check.Check;
+import cornerpost.finance.Finance.CashMonth;
+import cornerpost.measure.Spoken;
+import cornerpost.work.WorkTask;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a plan says first: the next things to do, and what is wrong. Every document says the same.
+ */
+public final class AtAGlance {
+  private static final int NEXT_SHOWN = 3;
+  private static final int ITEMS_NAMED = 3;
+
+  /** What a point is about: where a reader goes to see more. */
+  public enum About {
+    ORDERS,
+    TASK,
+    CHECK,
+    MONEY,
+    MONTHS,
+    NETWORK,
+    INPUT
+  }
+
+  /**
+   * Something to do, or something wrong.
+   *
+   * @param id of the task or the check it is about; otherwise empty
+   * @param sign one or two words in front: how grave it is, or what it touches
+   * @param by the day it is to be done or begun by
+   */
+  public record Point(About about, String id, String sign, String text, Optional<LocalDate> by) {}
+
+  private final Plan plan;
+
+  private AtAGlance(Plan plan) {
+    this.plan = plan;
+  }
+
+  // ---- what to do ---------------------------------------------------------------------------
+
+  /** At most three: what is late to order, what drives move-in, what to order next. */
+  public static List<Point> next(Plan plan) {
+    return new AtAGlance(plan).next();
+  }
+
+  private List<Point> next() {
+    var points = new ArrayList<Point>();
+    var late = plan.orders().stream().filter(OrderRow::late).toList();
+    if (!late.isEmpty()) {
+      points.add(order("Order now, already late: ", late, plan.statusDate()));
+    }
+    plan.programme().tasks().stream()
+        .filter(t -> !t.done() && t.drivesMoveIn())
+        .filter(t -> t.task().kind() != WorkTask.Kind.MILESTONE)
+        .min(Comparator.comparing(DatedTask::start))
+        .ifPresent(
+            t ->
+                points.add(
+                    work(t, verb(t) + t.task().name() + ", " + span(t) + ". It drives the date.")));
+    var orders =
+        plan.orders().stream()
+            .filter(o -> !o.late() && !o.orderBy().isBefore(plan.statusDate()))
+            .sorted(Comparator.comparing(OrderRow::orderBy).thenComparing(OrderRow::item))
+            .toList();
+    if (!orders.isEmpty()) {
+      var day = orders.get(0).orderBy();
+      var same = orders.stream().filter(o -> o.orderBy().equals(day)).toList();
+      points.add(order("Order by " + Spoken.day(day) + ": ", same, day));
+    }
+    for (var t : plan.programme().tasks()) {
+      if (points.size() >= NEXT_SHOWN) break;
+      boolean told = points.stream().anyMatch(p -> p.id().equals(t.id()));
+      if (!t.done() && !told && t.task().kind() != WorkTask.Kind.MILESTONE) {
+        points.add(work(t, t.task().name() + ", " + span(t) + "."));
+      }
+    }
+    return points.stream().limit(NEXT_SHOWN).toList();
+  }
+
+  private static Point order(String what, List<OrderRow> rows, LocalDate by) {
+    return new Point(About.ORDERS, "", "order", what + some(rows) + ".", Optional.of(by));
+  }
+
+  private static String some(List<OrderRow> rows) {
+    var names = rows.stream().map(OrderRow::description).distinct().toList();
+    if (names.size() <= ITEMS_NAMED) return Spoken.list(names);
+    int named = ITEMS_NAMED - 1;
+    return String.join(", ", names.subList(0, named)) + " and " + (names.size() - named) + " more";
+  }
+
+  private Point work(DatedTask t, String text) {
+    var day = t.started() ? plan.statusDate() : t.firstDay();
+    return new Point(About.TASK, t.id(), "work", text, Optional.of(day));
+  }
+
+  private static String verb(DatedTask t) {
+    return switch (t.task().kind()) {
+      case INSPECTION -> "Book: ";
+      case WORK, OWN -> t.started() ? "Finish: " : "Start: ";
+      case WAIT, ORDER, MILESTONE -> "";
+    };
+  }
+
+  private static String span(DatedTask t) {
+    return t.firstDay().equals(t.lastDay())
+        ? Spoken.day(t.firstDay())
+        : Spoken.day(t.firstDay()) + " to " + Spoken.day(t.lastDay());
+  }
+
+  // ---- what is wrong ------------------------------------------------------------------------
+
+  /** The gravest first: what stops the plan, money, time, what a professional settles, input. */
+  public static List<Point> wrong(Plan plan) {
+    return new AtAGlance(plan).wrong();
+  }
+
+  private List<Point> wrong() {
+    var points = new ArrayList<Point>();
+    checks(Check.Severity.STOP, points);
+    money(points);
+    for (var t : plan.programme().tasks()) {
+      if (t.done() || t.totalFloatDays().signum() >= 0) continue;
+      var by = Spoken.days(t.totalFloatDays().abs());
+      var text = t.task().name() + " misses its deadline by " + by + ".";
+      points.add(new Point(About.TASK, t.id(), "time", text, Optional.empty()));
+    }
+    checks(Check.Severity.PROFESSIONAL, points);
+    for (var p : plan.problems()) {
+      points.add(new Point(About.INPUT, "", "input", p.message() + ".", Optional.empty()));
+    }
+    for (var f : plan.programme().findings()) {
+      if (f.passed()) continue;
+      var text = Spoken.firstSentence(f.message());
+      points.add(new Point(About.NETWORK, "", "time", text, Optional.empty()));
+    }
+    return points;
+  }
+
+  private void checks(Check.Severity severity, List<Point> points) {
+    for (var c : plan.checks()) {
+      if (c.severity() != severity) continue;
+      var text = Spoken.firstSentence(c.message());
+      points.add(new Point(About.CHECK, c.id(), severity.label(), text, Optional.empty()));
+    }
+  }
+
+  private void money(List<Point> points) {
+    var balance = plan.finance().balance();
+    boolean told = balance.loan().signum() > 0 || balance.cash().signum() > 0;
+    if (!told) return;
+    if (balance.surplus().signum() < 0) {
+      var text =
+          "The money does not finish the house: " + said(balance.surplus().abs()) + " is missing.";
+      points.add(new Point(About.MONEY, "", "money", text, Optional.empty()));
+    }
+    var now = YearMonth.from(plan.statusDate());
+    var without =
+        plan.finance().months().stream()
+            .filter(m -> !m.month().isBefore(now) && m.cash().signum() < 0)
+            .toList();
+    if (without.isEmpty()) return;
+    var worst = without.stream().min(Comparator.comparing(CashMonth::cash)).orElseThrow();
+    var text =
+        "Bills fall due before the lender pays: your cash is "
+            + said(worst.cash().abs())
+            + " short at the end of "
+            + Spoken.month(worst.month())
+            + (without.size() == 1 ? "." : ", and short in " + without.size() + " months.");
+    points.add(new Point(About.MONTHS, "", "money", text, Optional.empty()));
+  }
+
+  private String said(BigDecimal amount) {
+    return Spoken.money(amount, plan.estimate().currency());
+  }
+}
