@@ -136,14 +136,23 @@ final class SheetPage {
     rows.formula(row, column, formula, value);
   }
 
-  /** A link to a place in the workbook, such as {@code 'Cost plan'!A12}. */
+  /**
+   * A link to a place in the workbook, such as {@code 'Cost plan'!A12}. A text that must break over
+   * lines stays plain: not every program breaks a link, and what is cut off cannot be read.
+   */
   void link(int row, int column, String target) {
+    if (breaks(row, column)) return;
     cell(row, column, rows.lookOf(row, column).linked());
     frame().link(letter(column) + row, target);
   }
 
   void link(int row, int column, ResultSheet sheet, int targetRow) {
     link(row, column, Addresses.sheetName(sheet.title()) + "!A" + targetRow);
+  }
+
+  private boolean breaks(int row, int column) {
+    return wrappedTexts.getOrDefault(row, List.of()).stream()
+        .anyMatch(w -> w.column == column && lines(w.text, room(row, column)) > 1);
   }
 
   double serial(LocalDate day) {

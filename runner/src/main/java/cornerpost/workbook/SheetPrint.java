@@ -2,13 +2,9 @@ package cornerpost.workbook;
 
 import cornerpost.measure.UnitSystem;
 import cornerpost.scope.ProjectQuestions;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** How result sheets print: fit to the width of A4 and of Letter, column names on every page. */
 final class SheetPrint {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
   private static final int LONGEST_NAME = 60;
 
   /** Numbers of the paper sizes, ISO/IEC 29500 part 1, 18.3.1.63. */
@@ -28,7 +24,7 @@ final class SheetPrint {
         "&L"
             + escaped(name(run))
             + ", "
-            + run.plan.statusDate().format(DAY)
+            + Days.shown(run.plan.statusDate())
             + "&C"
             + escaped(which.title())
             + ", page &P of &N&RInput "
@@ -39,7 +35,9 @@ final class SheetPrint {
             which != ResultSheet.SUMMARY && which != ResultSheet.LENDER_REVIEW,
             MARGINS,
             footer);
-    if (which == ResultSheet.LOOK_AHEAD || which == ResultSheet.LENDER_REVIEW) {
+    if (which == ResultSheet.SUMMARY
+        || which == ResultSheet.LOOK_AHEAD
+        || which == ResultSheet.LENDER_REVIEW) {
       page.frame().onOnePage();
     }
     if (which != ResultSheet.SUMMARY && which != ResultSheet.LENDER_REVIEW) {

@@ -160,7 +160,7 @@ final class SheetRisk {
   }
 
   private void driver(int row, RiskResult.Driver d, String what, int target) {
-    page.text(row, DRIVERS, d.name(), page.plain());
+    page.text(row, DRIVERS, d.name(), page.wrapped());
     if (target > 0) {
       page.link(
           row, DRIVERS, what.equals("cost") ? ResultSheet.COST_PLAN : ResultSheet.SCHEDULE, target);
