@@ -39,6 +39,7 @@ public final class CashFlow {
   private final List<CashMonth> months = new ArrayList<>();
   private final List<Draw> draws = new ArrayList<>();
   private final List<Interest.Drawn> drawn = new ArrayList<>();
+  private final List<String> passed = new ArrayList<>(); // inspections since the last draw
   private BigDecimal earned = BigDecimal.ZERO; // the loan's part of the value in place
   private BigDecimal held = BigDecimal.ZERO;
   private BigDecimal paidIn = BigDecimal.ZERO;
@@ -182,8 +183,22 @@ public final class CashFlow {
         : BigDecimal.ZERO;
   }
 
+  /** The least of the borrower's cash at the end of a month. */
+  public BigDecimal leastCash() {
+    return months.stream()
+        .map(CashMonth::cash)
+        .min(BigDecimal::compareTo)
+        .orElse(scaled(terms.cash()));
+  }
+
+  /** What is owed at the end. */
+  public BigDecimal owedAtEnd() {
+    return scaled(paidIn);
+  }
+
   private void draw(DrawEvent e) {
     if (terms.loan().signum() == 0) return;
+    passed.addAll(e.inspections()); // those of an event without a draw go with the next one
     var inPlace =
         e.completion()
             ? payments.stream().map(Payment::amount).reduce(allowance, BigDecimal::add)
@@ -210,7 +225,9 @@ public final class CashFlow {
             scaled(nowHeld.subtract(held)),
             scaled(due),
             scaled(paidIn.add(due)),
-            e.needs()));
+            DrawPapers.inspections(passed),
+            DrawPapers.of(draws.isEmpty(), e.completion(), !passed.isEmpty())));
+    passed.clear();
     earned = loanPart;
     held = nowHeld;
     paidIn = paidIn.add(due);

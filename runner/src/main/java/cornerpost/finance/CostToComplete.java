@@ -22,10 +22,11 @@ public final class CostToComplete {
   /**
    * Where a cost line stands.
    *
+   * @param line its id
    * @param inPlace for what is done; {@code toComplete} for what remains
    */
   public record LineState(
-      Stage stage, BigDecimal budget, BigDecimal inPlace, BigDecimal toComplete) {}
+      String line, Stage stage, BigDecimal budget, BigDecimal inPlace, BigDecimal toComplete) {}
 
   /** By stage; stages without money are left out. */
   public static List<StageMoney> stages(List<LineState> lines, int decimals) {

@@ -11,9 +11,10 @@ import java.util.Optional;
  * Money against time. All amounts in the plan's currency, rounded to its minor unit.
  *
  * @param months from the first payment to the last
- * @param draws of the loan, in order of date; none without a loan
  * @param stages what each stage costs, has cost and still costs; interest is not among it
+ * @param draws of the loan: once money has moved those to come; none without a loan
  * @param status once money has moved, by the cost ledger: where the loan stands
+ * @param firstReview before that, where there is a loan
  * @param delays first those entered, then what a late delivery of the boxes would do
  */
 public record Finance(
@@ -23,7 +24,8 @@ public record Finance(
     Balance balance,
     List<DelayEffect> delays,
     InterestSum interest,
-    Optional<LoanStatus> status) {
+    Optional<LoanStatus> status,
+    Optional<FirstReview> firstReview) {
 
   /**
    * One month of cash.
@@ -50,7 +52,8 @@ public record Finance(
    * @param earned value in place that it is for
    * @param retained held back from it
    * @param paid what the lender pays: earned less retained
-   * @param needs the inspection and papers it waits for
+   * @param inspections that it waits for
+   * @param papers that go with the request
    */
   public record Draw(
       String id,
@@ -60,7 +63,13 @@ public record Finance(
       BigDecimal retained,
       BigDecimal paid,
       BigDecimal cumulativePaid,
-      String needs) {}
+      List<String> inspections,
+      List<String> papers) {
+    public Draw {
+      inspections = List.copyOf(inspections);
+      papers = List.copyOf(papers);
+    }
+  }
 
   /**
    * A stage's money.
@@ -125,7 +134,7 @@ public record Finance(
       Balance balance,
       List<DelayEffect> delays,
       InterestSum interest) {
-    this(months, draws, stages, balance, delays, interest, Optional.empty());
+    this(months, draws, stages, balance, delays, interest, Optional.empty(), Optional.empty());
   }
 
   /** Without interest. */

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param contingency in the cost to complete; {@code work} what the rest of it is for, interest
  *     left out
  * @param contingencyShare the one over the other
+ * @param largestUnquoted the largest line that wants a quote
  */
 public record FirstReview(
     LoanTerms terms,
@@ -22,6 +23,7 @@ public record FirstReview(
     Optional<BigDecimal> contingencyShare,
     List<Stress> stresses,
     List<Flag> flags,
+    Optional<String> largestUnquoted,
     LocalDate status,
     LocalDate finish,
     int decimals) {
@@ -35,6 +37,7 @@ public record FirstReview(
    * @param owed of the loan at completion
    * @param open cost to complete of work, price rise and tax: no order holds its price yet
    * @param noFirmPrice amounts of large lines without a quote
+   * @param largestUnquoted the largest of those lines
    * @param quotesEnded quotes that ended before the status date, work not finished
    * @param licensed checks on licensed trades that the owner does himself
    */
@@ -47,6 +50,7 @@ public record FirstReview(
       BigDecimal owed,
       BigDecimal open,
       BigDecimal noFirmPrice,
+      Optional<String> largestUnquoted,
       long quotesEnded,
       int licensed,
       LocalDate status,
@@ -68,6 +72,7 @@ public record FirstReview(
         Stress.all(
             in.terms(), in.balance().surplus(), in.hireADay(), in.owed(), in.open(), decimals),
         Flags.before(in),
+        in.largestUnquoted(),
         in.status(),
         in.finish(),
         decimals);

@@ -95,6 +95,11 @@ public record LoanStatus(
     return Verdict.of(holding.surplus(), currency, decimals);
   }
 
+  /** The draws to come. */
+  public List<Finance.Draw> draws() {
+    return outlook.draws(holding.drawn().signum() > 0, request.held());
+  }
+
   /** Of the work alone, line by line: contingency and interest left out. */
   public BigDecimal workAtCompletion() {
     return CostReport.sum(rows, earns(), Row::atCompletion);

@@ -32,7 +32,7 @@ public record Outlook(
    *
    * @param days of interest, by the day count
    * @param from the first of them, {@code to} the day after the last
-   * @param draw what the lender pays a draw for; empty where none is asked for in the month
+   * @param draw what the lender pays a draw for at its end; empty where none is asked for in it
    * @param due by stage: the part of what is to come that has fallen due by its end, 0 to 1
    * @param place by stage: the part that is in place by its end
    */
@@ -41,7 +41,7 @@ public record Outlook(
       LocalDate from,
       LocalDate to,
       long days,
-      Optional<String> draw,
+      Optional<DrawEvent> draw,
       List<BigDecimal> due,
       List<BigDecimal> place) {
     public Span {
@@ -79,7 +79,13 @@ public record Outlook(
       BigDecimal undrawn,
       BigDecimal toPay,
       BigDecimal interestToCome,
-      BigDecimal surplus) {}
+      BigDecimal surplus) {
+
+    /** Whether the lender pays in it. */
+    public boolean isDrawn() {
+      return span.draw().isPresent() && draw.signum() != 0;
+    }
+  }
 
   public Outlook {
     stages = List.copyOf(stages);
@@ -91,6 +97,38 @@ public record Outlook(
   /** Interest from the status date to completion. */
   public BigDecimal interest() {
     return months.stream().map(Month::interest).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /**
+   * The draws that are paid.
+   *
+   * @param drawn whether anything was drawn before the status date
+   * @param held what is held back of the value in place on the status date
+   */
+  List<Finance.Draw> draws(boolean drawn, BigDecimal held) {
+    var draws = new ArrayList<Finance.Draw>();
+    var heldBefore = held;
+    var passed = new ArrayList<String>();
+    for (var m : months) {
+      m.span().draw().ifPresent(e -> passed.addAll(e.inspections()));
+      if (!m.isDrawn()) continue;
+      var event = m.span().draw().get();
+      var retained = m.held().subtract(heldBefore);
+      heldBefore = m.held();
+      draws.add(
+          new Finance.Draw(
+              "draw/" + (draws.size() + 1),
+              event.date(),
+              event.name(),
+              m.draw().add(retained),
+              retained,
+              m.draw(),
+              m.owed(),
+              DrawPapers.inspections(passed),
+              DrawPapers.of(!drawn && draws.isEmpty(), event.completion(), !passed.isEmpty())));
+      passed.clear();
+    }
+    return draws;
   }
 
   /** Money of the ledger that the months start from. */

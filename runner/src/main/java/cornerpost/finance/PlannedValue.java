@@ -9,14 +9,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The plan before any progress.
+ * The plan that earned value is measured against: one that was kept, or the one before any
+ * progress.
  *
+ * @param baseline name of the kept plan; empty where none was kept
  * @param ends last day of each period, calendar months from the planned start
  * @param parts by period, by stage of {@code stages}: share of the stage planned by its end
  * @param now the same on the status date
  * @param time gone on the status date, in periods
  */
 public record PlannedValue(
+    Optional<String> baseline,
     List<Stage> stages,
     List<LocalDate> ends,
     List<List<BigDecimal>> parts,
@@ -41,6 +44,7 @@ public record PlannedValue(
             .toList();
     var values = p.parts().stream().map(x -> value(budgets, x, decimals)).toList();
     return new PlannedValue(
+        p.baseline(),
         p.stages(),
         p.ends(),
         p.parts(),
@@ -61,6 +65,7 @@ public record PlannedValue(
 
   /** The dated part of a planned value. */
   public record Parts(
+      Optional<String> baseline,
       List<Stage> stages,
       List<LocalDate> ends,
       List<List<BigDecimal>> parts,

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A stage on the schedule of values.
@@ -49,5 +50,29 @@ public record StageValue(
               revised.subtract(earned).subtract(stored).setScale(decimals)));
     }
     return stages;
+  }
+
+  /** In place and stored. */
+  public BigDecimal there() {
+    return earned.add(stored);
+  }
+
+  /** In place and stored over the revised value; nothing of nothing. */
+  public BigDecimal share() {
+    return share(there(), revised);
+  }
+
+  /** The same of all stages. */
+  public static BigDecimal share(List<StageValue> stages) {
+    return share(sum(stages, StageValue::there), sum(stages, StageValue::revised));
+  }
+
+  /** A part of all stages, added up. */
+  public static BigDecimal sum(List<StageValue> stages, Function<StageValue, BigDecimal> part) {
+    return stages.stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static BigDecimal share(BigDecimal part, BigDecimal whole) {
+    return Shares.over(part, whole).orElse(BigDecimal.ZERO);
   }
 }

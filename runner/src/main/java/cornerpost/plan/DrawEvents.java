@@ -8,19 +8,17 @@ import cornerpost.work.WorkTask;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
 /**
- * The days on which the lender is asked for a draw, and what it wants to see. None before the loan
- * is closed.
+ * The days on which the lender is asked for a draw, and the inspections that it wants to see
+ * passed. None before the loan is closed.
  */
 final class DrawEvents {
-  private static final String PAPERS =
-      "receipts, and lien releases from those paid with the draw before";
-  private static final String AT_THE_END =
-      "final inspection, certificate of occupancy, and lien releases from all who worked or"
-          + " supplied; what was held back is paid";
+  /** What the last draw is for. */
+  static final String COMPLETE = "House complete";
 
   private final LineTasks lines;
   private final Programme programme;
@@ -47,7 +45,7 @@ final class DrawEvents {
     return new DrawEvents(lines, completion).events(basis);
   }
 
-  private record Reached(LocalDate date, String name, String needs) {}
+  private record Reached(LocalDate date, String name) {}
 
   private List<DrawEvent> events(DrawBasis basis) {
     var reached =
@@ -57,48 +55,41 @@ final class DrawEvents {
           case INSPECTED -> inspections();
         };
     var events = new ArrayList<DrawEvent>();
+    var before = LocalDate.MIN;
     for (var r : reached) {
       var date = r.date().isBefore(closing) ? closing : r.date();
       if (date.isBefore(completion)) {
-        events.add(new DrawEvent(date, r.name(), r.needs(), false));
+        events.add(new DrawEvent(date, r.name(), passed(before, date), false));
+        before = date;
       }
     }
-    events.add(new DrawEvent(completion, "House complete", AT_THE_END, true));
+    events.add(new DrawEvent(completion, COMPLETE, passed(before, completion), true));
     return events;
   }
 
+  /** The inspections passed after one day and up to another. */
+  private List<String> passed(LocalDate after, LocalDate until) {
+    return programme.tasks().stream()
+        .filter(t -> t.task().kind() == WorkTask.Kind.INSPECTION)
+        .filter(t -> t.lastDay().isAfter(after) && !t.lastDay().isAfter(until))
+        .sorted(Comparator.comparing(DatedTask::lastDay))
+        .map(t -> t.task().name())
+        .toList();
+  }
+
   private List<Reached> stages() {
-    var reached = new ArrayList<Reached>();
-    for (var stage : Stage.values()) {
-      var tasks = lines.of(stage);
-      if (!tasks.isEmpty()) {
-        var inspections =
-            tasks.stream()
-                .filter(t -> t.task().kind() == WorkTask.Kind.INSPECTION)
-                .map(t -> t.task().name())
-                .toList();
-        reached.add(
-            new Reached(
-                lines.end(stage),
-                "Stage " + stage.label() + " finished",
-                (inspections.isEmpty() ? "" : String.join(", ", inspections) + " passed; ")
-                    + "the lender's inspection of the stage; "
-                    + PAPERS));
-      }
-    }
-    reached.sort(Comparator.comparing(Reached::date));
-    return reached;
+    return Arrays.stream(Stage.values())
+        .filter(s -> !lines.of(s).isEmpty())
+        .map(s -> new Reached(lines.end(s), "Stage " + s.label() + " finished"))
+        .sorted(Comparator.comparing(Reached::date))
+        .toList();
   }
 
   private List<Reached> months() {
     var reached = new ArrayList<Reached>();
     var last = YearMonth.from(completion);
     for (var m = YearMonth.from(programme.start()); m.isBefore(last); m = m.plusMonths(1)) {
-      reached.add(
-          new Reached(
-              m.atEndOfMonth(),
-              "Month " + m + " ended",
-              "the lender's inspection of the work in place; " + PAPERS));
+      reached.add(new Reached(m.atEndOfMonth(), "Month " + m + " ended"));
     }
     return reached;
   }
@@ -106,12 +97,7 @@ final class DrawEvents {
   private List<Reached> inspections() {
     return programme.tasks().stream()
         .filter(t -> t.task().kind() == WorkTask.Kind.INSPECTION)
-        .map(
-            t ->
-                new Reached(
-                    t.lastDay(),
-                    t.task().name() + " passed",
-                    "the record of the inspection, with the share of the work in place; " + PAPERS))
+        .map(t -> new Reached(t.lastDay(), t.task().name() + " passed"))
         .sorted(Comparator.comparing(Reached::date))
         .toList();
   }

@@ -120,7 +120,7 @@ final class LineStates {
 
   private LineState byShare(CostLine l, BigDecimal share) {
     var inPlace = Money.halfUp(l.money().multiply(share), decimals);
-    return new LineState(l.stage(), l.money(), inPlace, l.money().subtract(inPlace));
+    return new LineState(l.id(), l.stage(), l.money(), inPlace, l.money().subtract(inPlace));
   }
 
   private LineState byTime(CostLine l) {
@@ -130,7 +130,7 @@ final class LineStates {
     if (allowed.signum() == 0) return byShare(l, BigDecimal.ZERO);
     var spent = perDays(l, gone, allowed).min(l.money());
     var ahead = perDays(l, toCome, allowed).max(l.money().subtract(spent));
-    return new LineState(l.stage(), l.money(), spent, ahead);
+    return new LineState(l.id(), l.stage(), l.money(), spent, ahead);
   }
 
   private BigDecimal perDays(CostLine l, long days, BigDecimal allowed) {

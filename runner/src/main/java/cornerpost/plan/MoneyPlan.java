@@ -4,6 +4,7 @@ import cornerpost.check.Check;
 import cornerpost.finance.CashFlow;
 import cornerpost.finance.CostToComplete;
 import cornerpost.finance.Finance;
+import cornerpost.finance.FirstReview;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.LoanTerms;
 import cornerpost.measure.Money;
@@ -18,7 +19,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /** Money against time, from the estimate and the dated programme. */
 final class MoneyPlan {
@@ -31,6 +31,7 @@ final class MoneyPlan {
   private final List<Finance.StageMoney> stages;
   private final Finance.Balance balance;
   private final Optional<LoanStatus> status;
+  private final Optional<FirstReview> firstReview;
 
   MoneyPlan(
       Scope scope,
@@ -40,7 +41,7 @@ final class MoneyPlan {
       Network network,
       List<OrderRow> orders,
       LocalDate status,
-      Supplier<LineTasks> before,
+      PlannedDates planned,
       List<Check> checks) {
     this.scope = scope;
     this.book = book;
@@ -61,17 +62,18 @@ final class MoneyPlan {
           new StatusMaker(scope, estimate, tasks, terms, payments, events, status, completion)
               .make(
                   LineStates.shares(scope, tasks, estimate, network, status),
-                  before.get(),
+                  planned,
                   hireADay(),
-                  checks);
+                  licensed(checks));
       this.status = Optional.of(made);
       balance = balance(made);
+      firstReview = Optional.empty();
       stages = made.stageMoney();
       return;
     }
     this.status = Optional.empty();
-    stages =
-        CostToComplete.stages(LineStates.of(scope, tasks, estimate, network, status), decimals);
+    var states = LineStates.of(scope, tasks, estimate, network, status);
+    stages = CostToComplete.stages(states, decimals);
     var paid = cash.interestUpTo(status);
     balance =
         CostToComplete.balance(
@@ -82,6 +84,20 @@ final class MoneyPlan {
             stages,
             estimate.total(),
             decimals);
+    firstReview =
+        terms.loan().signum() == 0
+            ? Optional.empty()
+            : Optional.of(
+                new FirstReviewMaker(estimate, terms, status)
+                    .make(states, balance, cash, programme.moveIn(), hireADay(), licensed(checks)));
+  }
+
+  /** Checks on licensed trades that the owner does himself. */
+  private static int licensed(List<Check> checks) {
+    return (int)
+        checks.stream()
+            .filter(c -> c.id().startsWith("licence/") || c.id().equals("welding-by-owner"))
+            .count();
   }
 
   /** The balance that the ledger gives; what is in place is paid for only where it says so. */
@@ -108,7 +124,14 @@ final class MoneyPlan {
 
   Finance with(List<Finance.DelayEffect> delays) {
     return new Finance(
-        cash.months(), cash.draws(), stages, balance, delays, cash.interest(), status);
+        cash.months(),
+        status.map(LoanStatus::draws).orElseGet(cash::draws),
+        stages,
+        balance,
+        delays,
+        cash.interest(),
+        status,
+        firstReview);
   }
 
   /** What is paid by the month, for a day: hire, insurance and rent with their tax. */

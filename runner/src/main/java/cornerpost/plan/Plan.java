@@ -94,6 +94,11 @@ public record Plan(
     problems = List.copyOf(problems);
   }
 
+  /** The floor, the cost of each unit of it, and shares of the total. */
+  public KeyFigures keyFigures() {
+    return KeyFigures.of(this);
+  }
+
   /** The same plan with every remark of the run: those of reading and of the price book too. */
   public Plan withProblems(List<Problem> all) {
     return new Plan(

@@ -125,7 +125,12 @@ public final class Planner {
             sequence.network(),
             orders,
             status,
-            () -> unbegun(work, planning, tasks),
+            new PlannedDates(
+                estimate,
+                tasks,
+                status,
+                new BaselineBook(scope, estimate, tasks, status).kept(options),
+                () -> unbegun(work, planning, tasks)),
             checks);
     strayLedger(estimate);
     var costs = new DelayCosts(money, Replanner.craneAgain(scope));

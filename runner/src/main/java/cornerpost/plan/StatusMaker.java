@@ -1,6 +1,5 @@
 package cornerpost.plan;
 
-import cornerpost.check.Check;
 import cornerpost.finance.CostReport;
 import cornerpost.finance.CostReport.Line;
 import cornerpost.finance.CostReport.Treatment;
@@ -10,7 +9,6 @@ import cornerpost.finance.LoanStatus;
 import cornerpost.finance.LoanTerms;
 import cornerpost.finance.Outlook;
 import cornerpost.finance.Payment;
-import cornerpost.finance.PlannedValue;
 import cornerpost.measure.Money;
 import cornerpost.measure.Ratio;
 import cornerpost.price.CostLine;
@@ -77,11 +75,11 @@ final class StatusMaker {
    * Where the loan stands.
    *
    * @param progress share of the work in place by cost line, from the programme
-   * @param before the programme as planned before any progress
+   * @param planned the dated part of the planned value
    * @param hireADay what is paid by the month, for a day
    */
   LoanStatus make(
-      Map<String, BigDecimal> progress, LineTasks before, BigDecimal hireADay, List<Check> checks) {
+      Map<String, BigDecimal> progress, PlannedDates planned, BigDecimal hireADay, int licensed) {
     var ledger = CostReport.entered(scope.ledger(), decimals);
     var lines = lines(progress, ledger);
     var rows = CostReport.rows(lines, ledger, terms.contingency(), decimals);
@@ -96,12 +94,9 @@ final class StatusMaker {
             status,
             tasks.programme().moveIn(),
             hireFactor(rows, hireADay),
-            (int)
-                checks.stream()
-                    .filter(c -> c.id().startsWith("licence/") || c.id().equals("welding-by-owner"))
-                    .count(),
+            licensed,
             estimate.total());
-    return LoanStatus.of(terms, rows, interest, outlook, planned(before, stages), facts, decimals);
+    return LoanStatus.of(terms, rows, interest, outlook, planned.by(stages), facts, decimals);
   }
 
   // ---- lines --------------------------------------------------------------------------------
@@ -135,7 +130,7 @@ final class StatusMaker {
     return treatment(kind) == Treatment.ON_TOP || treatment(kind) == Treatment.CONTINGENCY;
   }
 
-  private static Treatment treatment(CostLine.Kind kind) {
+  static Treatment treatment(CostLine.Kind kind) {
     return switch (kind) {
       case MATERIAL, PLANT, SERVICE, FEE, LABOUR, OWN_LABOUR, OWN_ITEM -> Treatment.WORK;
       case TIME -> Treatment.TIME;
@@ -250,22 +245,28 @@ final class StatusMaker {
               from,
               to,
               interest.days(from, to),
-              events(m, ending),
+              draw(m, ending),
               shares(stages, by, Payment::due),
               shares(stages, by, Payment::inPlace)));
     }
     return spans;
   }
 
-  private Optional<String> events(YearMonth m, boolean ending) {
+  /** The draw asked for in a month; of several the last, with the inspections of all. */
+  private Optional<DrawEvent> draw(YearMonth m, boolean ending) {
     if (terms.loan().signum() == 0) return Optional.empty();
-    if (ending) return Optional.of("House complete");
-    var names =
+    var of =
         events.stream()
             .filter(e -> YearMonth.from(e.date()).equals(m) && !e.date().isBefore(status))
-            .map(DrawEvent::name)
             .toList();
-    return names.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", names));
+    if (of.isEmpty() && !ending) return Optional.empty();
+    var names = of.stream().map(DrawEvent::name).toList();
+    return Optional.of(
+        new DrawEvent(
+            ending ? end : of.get(of.size() - 1).date(),
+            ending ? DrawEvents.COMPLETE : String.join("; ", names),
+            of.stream().flatMap(e -> e.inspections().stream()).toList(),
+            ending));
   }
 
   /** What is planned after the status date by stage: the part that has come by a day. */
@@ -289,100 +290,5 @@ final class StatusMaker {
 
   private static BigDecimal sum(List<Payment> payments) {
     return payments.stream().map(Payment::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
-  // ---- the plan before any progress ---------------------------------------------------------
-
-  private record Stretch(Stage stage, LocalDate first, LocalDate last, BigDecimal amount) {
-    /** Evenly by the day, the last one counted. */
-    BigDecimal by(LocalDate day) {
-      if (day.isBefore(first)) return BigDecimal.ZERO;
-      if (!day.isBefore(last)) return amount;
-      return amount
-          .multiply(BigDecimal.valueOf(ChronoUnit.DAYS.between(first, day) + 1))
-          .divide(BigDecimal.valueOf(ChronoUnit.DAYS.between(first, last) + 1), Ratio.PRECISION);
-    }
-  }
-
-  private PlannedValue.Parts planned(LineTasks before, List<Stage> stages) {
-    var programme = before.programme();
-    var first = programme.start();
-    var last = programme.moveIn().isBefore(first) ? first : programme.moveIn();
-    var stretches = new ArrayList<Stretch>();
-    for (var l : estimate.lines()) {
-      var treatment = treatment(l.kind());
-      if (l.money().signum() <= 0) continue;
-      if (treatment == Treatment.TIME) {
-        stretches.add(new Stretch(l.stage(), first, last, l.money()));
-      } else if (treatment == Treatment.WORK) {
-        var task = before.due(l);
-        var until = task.map(DatedTask::lastDay).orElseGet(() -> before.end(l.stage()));
-        var from = task.map(DatedTask::firstDay).orElseGet(() -> before.start(l.stage()));
-        stretches.add(new Stretch(l.stage(), from.isAfter(until) ? until : from, until, l.money()));
-      }
-    }
-    var ends = new ArrayList<LocalDate>();
-    var latest = stretches.stream().map(Stretch::last).max(LocalDate::compareTo).orElse(last);
-    var planEnd = latest.isAfter(last) ? latest : last;
-    for (int k = 1; ends.isEmpty() || ends.get(ends.size() - 1).isBefore(planEnd); k++) {
-      ends.add(first.plusMonths(k).minusDays(1));
-    }
-    var parts = ends.stream().map(e -> parts(stages, stretches, e)).toList();
-    // Work of the status date itself is not done when the day begins.
-    return new PlannedValue.Parts(
-        stages, ends, parts, parts(stages, stretches, status.minusDays(1)), time(first, ends));
-  }
-
-  private static List<BigDecimal> parts(
-      List<Stage> stages, List<Stretch> stretches, LocalDate day) {
-    return stages.stream()
-        .map(
-            s -> {
-              var all = BigDecimal.ZERO;
-              var come = BigDecimal.ZERO;
-              for (var x : stretches) {
-                if (x.stage() != s) continue;
-                all = all.add(x.amount());
-                come = come.add(x.by(day));
-              }
-              return all.signum() == 0
-                  ? BigDecimal.ONE
-                  : rounded(come.divide(all, Ratio.PRECISION));
-            })
-        .toList();
-  }
-
-  /** Periods gone on the status date, the running one by its days. */
-  private BigDecimal time(LocalDate first, List<LocalDate> ends) {
-    if (!status.isAfter(first)) return BigDecimal.ZERO;
-    var begin = first;
-    int whole = 0;
-    for (var e : ends) {
-      if (status.isAfter(e)) {
-        whole++;
-        begin = e.plusDays(1);
-      } else {
-        return rounded(
-            BigDecimal.valueOf(whole)
-                .add(
-                    BigDecimal.valueOf(ChronoUnit.DAYS.between(begin, status))
-                        .divide(
-                            BigDecimal.valueOf(ChronoUnit.DAYS.between(begin, e) + 1),
-                            Ratio.PRECISION)));
-      }
-    }
-    int k = ends.size();
-    var from = ends.get(k - 1).plusDays(1);
-    while (!from.plusMonths(1).isAfter(status)) {
-      from = from.plusMonths(1);
-      k++;
-    }
-    return rounded(
-        BigDecimal.valueOf(k)
-            .add(
-                BigDecimal.valueOf(ChronoUnit.DAYS.between(from, status))
-                    .divide(
-                        BigDecimal.valueOf(ChronoUnit.DAYS.between(from, from.plusMonths(1))),
-                        Ratio.PRECISION)));
   }
 }

@@ -1,26 +1,38 @@
 package cornerpost.report;
 
 import cornerpost.finance.CostReport;
+import cornerpost.finance.FirstReview;
 import cornerpost.finance.Flag;
+import cornerpost.finance.Flags;
 import cornerpost.finance.LoanStatus;
+import cornerpost.finance.LoanTerms;
 import cornerpost.finance.Sign;
+import cornerpost.finance.StageValue;
+import cornerpost.finance.Stress;
 import cornerpost.plan.Plan;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
-/** The lender's review: the answer first, reasons under it, then lines, stages and months. */
+/**
+ * The lender's review: the answer first, reasons under it, then lines, stages and months once money
+ * has moved.
+ */
 final class LenderSection {
   private static final int MOST_LINES = 12;
+  private static final String ALL_LINES = "#lender-lines-total";
 
   /** A figure with a link to where it comes from. */
   public record Figure(String name, String amount, String link) {}
 
-  /** A sign that an examiner looks for. */
-  public record SignRow(String words, String figure, boolean raised, String advice) {}
+  /** A sign that an examiner looks for, with a link to what raises it most. */
+  public record SignRow(String words, String figure, String link, boolean raised, String advice) {}
 
   /** A line of the cost report. */
   public record LineRow(
@@ -47,6 +59,7 @@ final class LenderSection {
 
   /** A month to come. */
   public record ToComeRow(
+      String id,
       String month,
       String due,
       String draw,
@@ -64,24 +77,61 @@ final class LenderSection {
   }
 
   void into(Map<String, Object> model) {
-    model.put("reviewed", status.isPresent());
+    var first = plan.finance().firstReview();
+    model.put("reviewed", status.isPresent() || first.isPresent());
+    model.put("moneyMoved", status.isPresent());
+    first.ifPresent(f -> into(model, f));
     status.ifPresent(s -> into(model, s));
   }
 
-  private void into(Map<String, Object> model, LoanStatus s) {
-    model.put("verdict", s.verdict(plan.estimate().currency().getCurrencyCode()));
-    model.put("short", s.holding().surplus().signum() < 0);
-    model.put("reasons", reasons(s));
-    model.put("left", cents(s.holding().surplus()));
+  private void into(Map<String, Object> model, FirstReview f) {
+    model.put("verdict", f.verdict(currency()));
+    review(model, f.balance().surplus(), f.stresses(), f.terms());
+    var b = f.balance();
+    model.put(
+        "reasons",
+        List.of(
+            new Figure("Loan not drawn", cents(b.undrawn()), "#lender-draws"),
+            new Figure("Borrower's own cash", cents(b.cash()), "#money"),
+            new Figure(
+                "Cost to complete", cents(b.costToComplete().negate()), "#lender-stages-total"),
+            new Figure("Interest to completion", cents(b.interestToCome().negate()), "#money")));
+    var rows = new ArrayList<Figure>();
+    rows.add(new Figure("Total cost", cents(plan.estimate().total()), "#money"));
+    rows.add(
+        new Figure(
+            "Draws as planned", Integer.toString(plan.finance().draws().size()), "#lender-draws"));
+    rows.add(
+        new Figure(
+            "Contingency over the rest to complete",
+            percent(f.contingencyShare()),
+            "#lender-stages-total"));
+    ratiosAndTime(rows, f.finish(), f.terms());
+    model.put("keyFigures", rows);
+    model.put("signs", f.flags().stream().map(x -> sign(x, before(x, f))).toList());
+  }
+
+  private void review(
+      Map<String, Object> model, BigDecimal surplus, List<Stress> stresses, LoanTerms terms) {
+    model.put("short", surplus.signum() < 0);
+    model.put("left", cents(surplus));
     model.put(
         "whatIf",
-        s.stresses().stream()
+        stresses.stream()
             .skip(1)
-            .map(x -> new Figure(stress(x.name(), s), cents(x.surplus()), ""))
+            .map(x -> new Figure(stress(x.name(), terms), cents(x.surplus()), ""))
             .toList());
+  }
+
+  private void into(Map<String, Object> model, LoanStatus s) {
+    model.put("verdict", s.verdict(currency()));
+    review(model, s.holding().surplus(), s.stresses(), s.terms());
+    model.put("reasons", reasons(s));
     model.put("keyFigures", keyFigures(s));
-    model.put("signs", s.flags().stream().map(this::sign).toList());
+    model.put("signs", s.flags().stream().map(x -> sign(x, link(x.sign(), s))).toList());
     model.put("moneyLines", lines(s));
+    model.put("allLines", all(s));
+    model.put("allValues", allValues(s));
     model.put(
         "values",
         s.stages().stream()
@@ -102,6 +152,7 @@ final class LenderSection {
             .map(
                 m ->
                     new ToComeRow(
+                        "month-" + m.span().month(),
                         Words.month(m.span().month()),
                         cents(m.due()),
                         cents(m.draw()),
@@ -112,6 +163,14 @@ final class LenderSection {
             .toList());
   }
 
+  private String currency() {
+    return plan.estimate().currency().getCurrencyCode();
+  }
+
+  private static String percent(Optional<BigDecimal> share) {
+    return share.map(x -> Words.percent(x.doubleValue())).orElse("n/a");
+  }
+
   private String cents(BigDecimal amount) {
     return Words.number(amount, Math.max(0, plan.estimate().currency().getDefaultFractionDigits()));
   }
@@ -119,20 +178,24 @@ final class LenderSection {
   private List<Figure> reasons(LoanStatus s) {
     var h = s.holding();
     return List.of(
-        new Figure("Loan not drawn", cents(h.undrawn()), "#lender-stages"),
-        new Figure("Borrower's own cash", cents(h.cash()), "#lender-months"),
-        new Figure("Cost to complete", cents(h.toComplete().negate()), "#lender-lines"),
-        new Figure("Held back from invoices", cents(h.retained().negate()), "#lender-lines"),
-        new Figure("Invoices to pay", cents(h.payable().negate()), "#lender-lines"),
-        new Figure("In place without an invoice", cents(h.notInvoiced().negate()), "#lender-lines"),
-        new Figure("Interest to completion", cents(h.interestToCome().negate()), "#lender-months"));
+        new Figure("Loan not drawn", cents(h.undrawn()), "#lender-stages-total"),
+        new Figure("Borrower's own cash", cents(h.cash()), firstMonth(s)),
+        new Figure("Cost to complete", cents(h.toComplete().negate()), ALL_LINES),
+        new Figure("Held back from invoices", cents(h.retained().negate()), ALL_LINES),
+        new Figure("Invoices to pay", cents(h.payable().negate()), ALL_LINES),
+        new Figure("In place without an invoice", cents(h.notInvoiced().negate()), ALL_LINES),
+        new Figure("Interest to completion", cents(h.interestToCome().negate()), firstMonth(s)));
   }
 
-  private static String stress(String name, LoanStatus s) {
-    var weeks = s.terms().stressWeeks() + " weeks later";
+  private static String firstMonth(LoanStatus s) {
+    return "#month-" + s.outlook().months().get(0).span().month();
+  }
+
+  private static String stress(String name, LoanTerms terms) {
+    var weeks = terms.stressWeeks() + " weeks later";
     var prices =
         "prices up "
-            + Words.percent(s.terms().stressPrices().doubleValue())
+            + Words.percent(terms.stressPrices().doubleValue())
             + " on what is not under contract";
     return switch (name) {
       case "Later" -> "Left over, " + weeks;
@@ -142,70 +205,153 @@ final class LenderSection {
   }
 
   private List<Figure> keyFigures(LoanStatus s) {
-    var rows = new java.util.ArrayList<Figure>();
-    rows.add(new Figure("Can be drawn now", cents(s.request().due()), "#lender-stages"));
-    rows.add(
-        new Figure(
-            "Estimate at completion",
-            cents(sum(s, CostReport.Row::atCompletion)),
-            "#lender-lines"));
-    rows.add(
-        new Figure(
-            "More than the original budget",
-            cents(sum(s, CostReport.Row::variance)),
-            "#lender-lines"));
-    rows.add(new Figure("by price", cents(sum(s, CostReport.Row::byPrice)), ""));
-    rows.add(new Figure("by quantity", cents(sum(s, CostReport.Row::byQuantity)), ""));
-    rows.add(new Figure("by scope", cents(sum(s, CostReport.Row::byScope)), ""));
-    rows.add(new Figure("by time", cents(sum(s, CostReport.Row::byTime)), ""));
-    rows.add(new Figure("Contingency left", cents(s.contingency().left()), ""));
-    rows.add(new Figure("Contingency for the work left", cents(s.contingency().required()), ""));
+    var rows = new ArrayList<Figure>();
+    rows.add(new Figure("Can be drawn now", cents(s.request().due()), "#lender-stages-total"));
+    total(rows, "Estimate at completion", s, CostReport.Row::atCompletion);
+    total(rows, "More than the original budget", s, CostReport.Row::variance);
+    total(rows, "by price", s, CostReport.Row::byPrice);
+    total(rows, "by quantity", s, CostReport.Row::byQuantity);
+    total(rows, "by scope", s, CostReport.Row::byScope);
+    total(rows, "by time", s, CostReport.Row::byTime);
+    var c = s.contingency();
+    rows.add(new Figure("Contingency left", cents(c.left()), ALL_LINES));
+    rows.add(new Figure("Contingency for the work left", cents(c.required()), ALL_LINES));
+    rows.add(new Figure("Contingency the lender may release", cents(c.release()), ALL_LINES));
+    rows.add(new Figure("To be brought if it is released", cents(c.toBring()), ALL_LINES));
+    rows.add(new Figure("Pace at which it burns", index(c.pace()), ALL_LINES));
     rows.add(
         new Figure(
             "Work in place (earned value over budget)",
-            s.value().complete().map(c -> Words.percent(c.doubleValue())).orElse("n/a"),
-            ""));
-    rows.add(new Figure("Cost index", index(s.value().costIndex()), ""));
-    rows.add(new Figure("Time index (earned schedule)", index(s.value().timeIndex()), ""));
+            percent(s.value().complete()),
+            "#lender-stages-total"));
+    rows.add(new Figure("Cost index", index(s.value().costIndex()), ALL_LINES));
+    rows.add(new Figure("Time index (earned schedule)", index(s.value().timeIndex()), ALL_LINES));
+    ratiosAndTime(rows, s.facts().finish(), s.terms());
+    return rows;
+  }
+
+  private void total(
+      List<Figure> rows, String name, LoanStatus s, Function<CostReport.Row, BigDecimal> part) {
+    rows.add(new Figure(name, cents(sum(s, part)), ALL_LINES));
+  }
+
+  private void ratiosAndTime(List<Figure> rows, LocalDate finish, LoanTerms terms) {
     var b = plan.finance().balance();
     b.loanToCost()
         .ifPresent(
             r -> rows.add(new Figure("Loan to cost", Words.percent(r.doubleValue()), "#money")));
     b.loanToValue()
-        .ifPresent(r -> rows.add(new Figure("Loan to value", Words.percent(r.doubleValue()), "")));
-    rows.add(new Figure("Finish", Words.day(s.facts().finish()), "#way"));
-    s.terms()
+        .ifPresent(
+            r -> rows.add(new Figure("Loan to value", Words.percent(r.doubleValue()), "#money")));
+    rows.add(new Figure("Finish", Words.day(finish), "#way"));
+    terms
         .maturity()
         .ifPresent(
             m ->
                 rows.add(
                     new Figure(
                         "Loan matures, with float",
-                        Words.day(m)
-                            + ", "
-                            + ChronoUnit.DAYS.between(s.facts().finish(), m)
-                            + " days",
-                        "")));
-    return rows;
+                        Words.day(m) + ", " + ChronoUnit.DAYS.between(finish, m) + " days",
+                        "#way")));
+  }
+
+  /** What raises a sign before money has moved. */
+  private static String before(Flag f, FirstReview review) {
+    return switch (f.sign()) {
+      case SHORT -> "#lender-stages-total";
+      case CASH -> "#money";
+      case NO_QUOTE, ENDED ->
+          review.largestUnquoted().map(l -> "#" + Anchors.line(l)).orElse("#money");
+      default -> always(f.sign());
+    };
+  }
+
+  /** What raises a sign most. */
+  private String link(Sign sign, LoanStatus s) {
+    return switch (sign) {
+      case SHORT, CASH -> leastCash(s);
+      case AHEAD, FRONT -> "#lender-stages-total";
+      case OVER -> worst(s, CostReport.Row::over);
+      case EARLY -> worst(s, r -> r.payable().negate());
+      case NO_QUOTE ->
+          worst(
+              s,
+              r ->
+                  Flags.noFirmPrice(r, s.facts().total(), s.terms())
+                      ? r.line().amount()
+                      : BigDecimal.ZERO);
+      case ENDED -> worst(s, r -> r.line().quoteEnded() ? BigDecimal.ONE : BigDecimal.ZERO);
+      case CONTINGENCY -> ALL_LINES;
+      default -> always(sign);
+    };
+  }
+
+  private static String always(Sign sign) {
+    return switch (sign) {
+      case LICENSED -> "#checks";
+      case MATURITY -> "#way";
+      default -> "#money";
+    };
+  }
+
+  private static String leastCash(LoanStatus s) {
+    return s.outlook().months().stream()
+        .min(Comparator.comparing(m -> m.cash()))
+        .map(m -> "#month-" + m.span().month())
+        .orElse("#lender-months");
+  }
+
+  /** The line that has most of something, if it stands on the page. */
+  private static String worst(LoanStatus s, Function<CostReport.Row, BigDecimal> figure) {
+    return s.rows().stream()
+        .filter(r -> figure.apply(r).signum() > 0)
+        .filter(r -> r.line().treatment() != CostReport.Treatment.GONE)
+        .max(Comparator.comparing(figure))
+        .map(r -> "#" + Anchors.line(r.line().id()))
+        .orElse(ALL_LINES);
   }
 
   private static String index(Optional<BigDecimal> index) {
     return index.map(i -> Words.number(i, 3)).orElse("n/a");
   }
 
-  private static BigDecimal sum(
-      LoanStatus s, java.util.function.Function<CostReport.Row, BigDecimal> part) {
+  private static BigDecimal sum(LoanStatus s, Function<CostReport.Row, BigDecimal> part) {
     return s.rows().stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  private SignRow sign(Flag f) {
+  private SignRow sign(Flag f, String link) {
     var figure =
         f.money()
             ? cents(f.figure())
             : f.sign() == Sign.FRONT
                 ? Words.number(f.figure().movePointRight(2), 1) + "\u00a0%"
                 : Words.number(f.figure(), 0);
-    return new SignRow(f.sign().label(), figure, f.raised(), f.sign().advice());
+    return new SignRow(f.sign().label(), figure, link, f.raised(), f.sign().advice());
+  }
+
+  private LineRow all(LoanStatus s) {
+    return new LineRow(
+        "",
+        "All lines",
+        cents(sum(s, CostReport.Row::revised)),
+        cents(sum(s, r -> r.entered().committed())),
+        cents(sum(s, r -> r.entered().invoiced())),
+        cents(sum(s, r -> r.entered().paid())),
+        percent(s.value().complete()),
+        cents(sum(s, CostReport.Row::toComplete)),
+        cents(sum(s, CostReport.Row::atCompletion)),
+        cents(sum(s, CostReport.Row::over)));
+  }
+
+  private ValueRow allValues(LoanStatus s) {
+    return new ValueRow(
+        "All stages",
+        cents(StageValue.sum(s.stages(), StageValue::revised)),
+        cents(StageValue.sum(s.stages(), StageValue::earned)),
+        cents(StageValue.sum(s.stages(), StageValue::stored)),
+        cents(StageValue.sum(s.stages(), StageValue::drawn)),
+        cents(StageValue.sum(s.stages(), StageValue::ahead)),
+        cents(StageValue.sum(s.stages(), StageValue::toFinish)));
   }
 
   /** The lines with most still to pay or most above their budget; all stand in the workbook. */

@@ -1,13 +1,16 @@
 package cornerpost.report;
 
+import cornerpost.finance.Finance.StageMoney;
+import cornerpost.finance.Shares;
+import cornerpost.plan.KeyFigures;
 import cornerpost.plan.Plan;
 import cornerpost.price.CostLine;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Cost by stage, by kind and by party; the lines that matter; money against time; the spread. */
 final class MoneySection {
@@ -40,7 +43,13 @@ final class MoneySection {
 
   /** A draw. */
   public record DrawRow(
-      String date, String event, String earned, String retained, String paid, String needs) {}
+      String date,
+      String event,
+      String earned,
+      String retained,
+      String paid,
+      List<String> inspections,
+      List<String> papers) {}
 
   /** A stage's money. */
   public record StageRow(
@@ -53,11 +62,13 @@ final class MoneySection {
   public record DriverRow(String name, String carried, String correlation) {}
 
   private final Plan plan;
+  private final KeyFigures figures;
   private final BigDecimal total;
 
   MoneySection(Plan plan) {
     this.plan = plan;
-    this.total = plan.estimate().total();
+    figures = plan.keyFigures();
+    this.total = figures.total();
   }
 
   void into(Map<String, Object> model) {
@@ -108,9 +119,7 @@ final class MoneySection {
 
   private String share(BigDecimal part) {
     if (total.signum() == 0) return "";
-    return Words.number(
-            part.multiply(BigDecimal.valueOf(100)).divide(total, MathContext.DECIMAL64), 1)
-        + "\u00a0%";
+    return Words.number(figures.share(part).movePointRight(2), 1) + "\u00a0%";
   }
 
   private static String hundredths(BigDecimal part, BigDecimal most) {
@@ -212,20 +221,25 @@ final class MoneySection {
                         Words.number(d.earned(), 2),
                         Words.number(d.retained(), 2),
                         Words.number(d.paid(), 2),
-                        d.needs()))
+                        d.inspections(),
+                        d.papers()))
             .toList());
     model.put(
         "stageMoney",
         f.stages().stream()
             .map(
-                s ->
-                    new StageRow(
-                        s.stage().label(),
-                        Words.number(s.budget(), 0),
-                        Words.percent(s.done().doubleValue()),
-                        Words.number(s.inPlace(), 0),
-                        Words.number(s.toComplete(), 0)))
+                m -> stageRow(m.stage().label(), m.budget(), m.done(), m.inPlace(), m.toComplete()))
             .toList());
+    var inPlace = sum(f.stages(), StageMoney::inPlace);
+    var toComplete = sum(f.stages(), StageMoney::toComplete);
+    model.put(
+        "allStages",
+        stageRow(
+            "All stages",
+            sum(f.stages(), StageMoney::budget),
+            Shares.over(inPlace, inPlace.add(toComplete)).orElse(BigDecimal.ZERO),
+            inPlace,
+            toComplete));
     model.put(
         "delays",
         f.delays().stream()
@@ -240,6 +254,20 @@ final class MoneySection {
                         Words.number(d.cost(), 0),
                         d.words()))
             .toList());
+  }
+
+  private static BigDecimal sum(List<StageMoney> stages, Function<StageMoney, BigDecimal> part) {
+    return stages.stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static StageRow stageRow(
+      String name, BigDecimal budget, BigDecimal done, BigDecimal inPlace, BigDecimal toComplete) {
+    return new StageRow(
+        name,
+        Words.number(budget, 0),
+        Words.percent(done.doubleValue()),
+        Words.number(inPlace, 0),
+        Words.number(toComplete, 0));
   }
 
   private void risk(Map<String, Object> model) {

@@ -118,7 +118,10 @@ public final class PlanCalendar {
               d.date(),
               "Draw",
               "Draw: " + Words.money(d.paid(), currency) + ", " + d.event(),
-              d.needs()));
+              "Inspections: "
+                  + String.join("; ", d.inspections())
+                  + "\nPapers: "
+                  + String.join("; ", d.papers())));
     }
     all.sort(Comparator.comparing(Event::day).thenComparing(Event::title).thenComparing(Event::id));
     return all;

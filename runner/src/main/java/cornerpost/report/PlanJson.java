@@ -42,6 +42,7 @@ public final class PlanJson {
     out.text("fingerprint", plan.fingerprint());
     out.object("project", this::project);
     out.object("totals", this::totals);
+    out.object("keyFigures", this::keyFigures);
     out.objects("quantities", plan.lines(), this::quantity);
     out.objects("costLines", plan.estimate().lines(), this::costLine);
     out.objects("orders", plan.orders(), this::order);
@@ -100,6 +101,27 @@ public final class PlanJson {
     var byStage = new LinkedHashMap<String, BigDecimal>();
     e.byStage().forEach((stage, amount) -> byStage.put(stage.label(), amount));
     out.numbers("byStage", byStage);
+  }
+
+  private void keyFigures() {
+    var e = plan.estimate();
+    var figures = plan.keyFigures();
+    out.number("floorArea", figures.floor().map(f -> f.in(figures.areaUnit())));
+    out.text("areaUnit", figures.areaUnit().symbol());
+    out.number("costPerArea", figures.costPerArea());
+    out.number("directShare", figures.share(e.direct()));
+    out.number("indirectShare", figures.share(e.indirect()));
+    out.number("contingencyShare", figures.share(e.contingency()));
+    out.number("taxShare", figures.share(e.tax()));
+    var stages = new LinkedHashMap<String, BigDecimal>();
+    e.byStage().forEach((stage, amount) -> stages.put(stage.label(), figures.share(amount)));
+    out.numbers("stageShares", stages);
+    var parties = new LinkedHashMap<String, BigDecimal>();
+    e.byParty().forEach((party, amount) -> parties.put(party.label(), figures.share(amount)));
+    out.numbers("partyShares", parties);
+    var kinds = new LinkedHashMap<String, BigDecimal>();
+    e.byKind().forEach((kind, amount) -> kinds.put(kind(kind), figures.share(amount)));
+    out.numbers("kindShares", kinds);
   }
 
   private void quantity(Line l) {

@@ -1,11 +1,15 @@
 package cornerpost.report;
 
 import cornerpost.finance.CostReport;
+import cornerpost.finance.DrawEvent;
 import cornerpost.finance.EarnedValue;
+import cornerpost.finance.Flag;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.Outlook;
 import cornerpost.finance.StageValue;
+import cornerpost.finance.Stress;
 import cornerpost.scope.Stage;
+import java.util.List;
 import java.util.Locale;
 
 /** The part of the JSON that tells where the loan stands once money has moved. */
@@ -26,27 +30,35 @@ final class StatusJson {
     out.object("request", this::request);
     out.object("contingency", this::contingency);
     out.objects("toCome", status.outlook().months(), this::month);
+    whatIf(status.stresses(), out);
+    out.object("earnedValue", () -> earnedValue(status.value()));
+    signs(status.flags(), out);
+    out.date("finish", status.facts().finish());
+    out.text("maturity", status.terms().maturity());
+  }
+
+  static void whatIf(List<Stress> stresses, JsonOut out) {
     out.objects(
         "whatIf",
-        status.stresses(),
+        stresses,
         s -> {
           out.text("name", s.name());
           out.number("delay", s.delay());
           out.number("prices", s.prices());
           out.number("surplus", s.surplus());
         });
-    out.object("earnedValue", () -> earnedValue(status.value()));
+  }
+
+  static void signs(List<Flag> flags, JsonOut out) {
     out.objects(
         "signs",
-        status.flags(),
+        flags,
         f -> {
           out.text("sign", f.sign().name().toLowerCase(Locale.ROOT).replace('_', '-'));
           out.text("words", f.sign().label());
           out.yes("raised", f.raised());
           out.number("figure", f.figure());
         });
-    out.date("finish", status.facts().finish());
-    out.text("maturity", status.terms().maturity());
   }
 
   private void holding() {
@@ -133,12 +145,15 @@ final class StatusJson {
     out.number("used", c.used());
     out.number("progress", c.progress());
     out.number("pace", c.pace());
+    out.number("kept", c.kept());
+    out.number("release", c.release());
+    out.number("toBring", c.toBring());
   }
 
   private void month(Outlook.Month m) {
     out.text("month", m.span().month().toString());
     out.number("days", m.span().days());
-    out.text("draws", m.span().draw());
+    out.text("draws", m.span().draw().map(DrawEvent::name));
     out.number("due", m.due());
     out.number("inPlace", m.inPlace());
     out.number("part", m.earned());
@@ -154,6 +169,7 @@ final class StatusJson {
   }
 
   private void earnedValue(EarnedValue v) {
+    out.text("baseline", status.plannedPeriods().baseline());
     out.number("budget", v.budget());
     out.number("planned", v.planned());
     out.number("earned", v.earned());
@@ -165,6 +181,8 @@ final class StatusJson {
     out.number("atCompletionAsSoFar", v.atCompletionAsSoFar());
     out.number("atCompletionAsBudgeted", v.atCompletionAsBudgeted());
     out.number("atCompletionByBoth", v.atCompletionByBoth());
+    out.number("toGoAsSoFar", v.toGoAsSoFar());
+    out.number("varianceAsSoFar", v.varianceAsSoFar());
     out.number("atCompletionByLine", status.workAtCompletion());
     out.number("toCompleteIndex", v.toCompleteIndex());
     out.number("timeGone", v.time());

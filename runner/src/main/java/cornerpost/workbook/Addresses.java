@@ -3,7 +3,6 @@ package cornerpost.workbook;
 import cornerpost.measure.Unit;
 import cornerpost.plan.Plan;
 import cornerpost.price.CostLine;
-import cornerpost.scope.Box;
 import cornerpost.scope.Stage;
 import cornerpost.trace.Figure;
 import cornerpost.trace.Leaf;
@@ -66,7 +65,7 @@ final class Addresses implements Places {
       note(line.bookRate());
       if (line.quote().isEmpty()) note(line.rate());
     }
-    for (var box : plan.scope().boxes()) note(floorArea(box, plan));
+    plan.keyFigures().floor().ifPresent(this::note);
   }
 
   /** What a line is, for totals over the Cost plan. */
@@ -94,11 +93,6 @@ final class Addresses implements Places {
         case MATERIAL, PLANT, SERVICE, FEE, TIME, LABOUR, OWN_LABOUR, OWN_ITEM, INTEREST -> BASE;
       };
     }
-  }
-
-  /** The floor inside a box's steel, before framing and lining. */
-  static Figure floorArea(Box box, Plan plan) {
-    return box.fact(plan.facts(), "inside-length").times(box.fact(plan.facts(), "inside-width"));
   }
 
   private static void add(Map<String, List<CostLine>> lists, String key, CostLine line) {
@@ -241,7 +235,7 @@ final class Addresses implements Places {
   }
 
   static String range(CostPlanColumn column, int first, int last) {
-    return "'Cost plan'!$" + column.letter() + "$" + first + ":$" + column.letter() + "$" + last;
+    return "'Cost plan'!" + column.range(first, last);
   }
 
   /** All rows of a column of the Cost plan. */

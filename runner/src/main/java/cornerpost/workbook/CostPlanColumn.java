@@ -1,7 +1,7 @@
 package cornerpost.workbook;
 
 /** The columns of sheet Cost plan; the first nine are fixed, so that others can read them. */
-enum CostPlanColumn {
+enum CostPlanColumn implements TableColumn {
   ID("Id", 44),
   STAGE("Stage", 23),
   DESCRIPTION("Description", 62),
@@ -33,15 +33,13 @@ enum CostPlanColumn {
     this.width = width;
   }
 
-  String header() {
+  @Override
+  public String header() {
     return header;
   }
 
-  int width() {
+  @Override
+  public int width() {
     return width;
-  }
-
-  String letter() {
-    return String.valueOf((char) ('A' + ordinal()));
   }
 }

@@ -1,10 +1,10 @@
 package cornerpost.workbook;
 
 /** The columns of sheet Cost report. */
-enum CostReportColumn {
-  LINE("Line", 30),
-  STAGE("Stage", 22),
-  DESCRIPTION("Description", 34),
+enum CostReportColumn implements TableColumn {
+  LINE("Line", 24),
+  DESCRIPTION("Description", 32),
+  STAGE("Stage", 18),
   ORIGINAL("Original budget", 12),
   CHANGES("Approved changes", 11),
   REVISED("Revised budget", 12),
@@ -44,21 +44,14 @@ enum CostReportColumn {
     this.width = width;
   }
 
-  String header() {
+  @Override
+  public String header() {
     return header;
   }
 
-  int width() {
+  @Override
+  public int width() {
     return width;
-  }
-
-  String letter() {
-    return SheetPage.letter(ordinal());
-  }
-
-  /** The cell of a row, on the sheet itself. */
-  String at(int row) {
-    return "$" + letter() + row;
   }
 
   /** Its total, from any sheet. */
@@ -68,6 +61,6 @@ enum CostReportColumn {
 
   /** Its cells from one row to another, from any sheet. */
   String rows(int first, int last) {
-    return "'Cost report'!$" + letter() + "$" + first + ":$" + letter() + "$" + last;
+    return "'Cost report'!" + range(first, last);
   }
 }

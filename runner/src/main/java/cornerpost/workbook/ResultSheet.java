@@ -1,5 +1,6 @@
 package cornerpost.workbook;
 
+import cornerpost.finance.Finance;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -90,11 +91,16 @@ enum ResultSheet {
     this.purpose = purpose;
   }
 
-  /** Whether it stands only in a workbook in which money has moved. */
-  boolean onlyWithMoney() {
+  /**
+   * Whether it has something to show: some only once money has moved, the review also before, where
+   * there is a loan.
+   */
+  boolean isNeeded(Finance finance) {
     return switch (this) {
-      case COST_REPORT, SCHEDULE_OF_VALUES, MONEY_TO_COME, EARNED_VALUE, LENDER_REVIEW -> true;
-      default -> false;
+      case COST_REPORT, SCHEDULE_OF_VALUES, MONEY_TO_COME, EARNED_VALUE ->
+          finance.status().isPresent();
+      case LENDER_REVIEW -> finance.status().isPresent() || finance.firstReview().isPresent();
+      default -> true;
     };
   }
 

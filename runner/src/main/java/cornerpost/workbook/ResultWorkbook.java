@@ -81,7 +81,7 @@ public final class ResultWorkbook {
   private static void prepareSheets(ResultRun run, BookEdit edit) {
     var behind = "";
     for (var s : ResultSheet.values()) {
-      if (s.onlyWithMoney() && run.plan.finance().status().isEmpty() && !edit.has(s.title())) {
+      if (!s.isNeeded(run.plan.finance()) && !edit.has(s.title())) {
         continue;
       }
       var there = edit.book().sheet(s.title());

@@ -105,4 +105,13 @@ final class SheetCashFlow {
   private static String reference(String letter, int last) {
     return "'Cash flow'!$" + letter + "$" + Addresses.FIRST_ROW + ":$" + letter + "$" + last;
   }
+
+  /** The cell of the month in which the borrower's cash is least. */
+  static String leastCash(List<CashMonth> months) {
+    int least = 0;
+    for (int i = 1; i < months.size(); i++) {
+      if (months.get(i).cash().compareTo(months.get(least).cash()) < 0) least = i;
+    }
+    return "'Cash flow'!$F$" + (Addresses.FIRST_ROW + least);
+  }
 }

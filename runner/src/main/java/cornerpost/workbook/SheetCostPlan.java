@@ -7,12 +7,15 @@ import cornerpost.price.CostLine;
 import cornerpost.trace.Figure;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 
 /** Sheet Cost plan: the bill, its rates and amounts live, quotes looked up by the line's id. */
 final class SheetCostPlan {
+  /** The cell of the total, from any sheet. */
+  static final String TOTAL =
+      "'Cost plan'!$" + CostPlanColumn.AMOUNT.letter() + "$" + (Addresses.HEADER_ROW - 1);
+
   private static final int FIRST = Addresses.FIRST_ROW;
   private static final String PACKS = "packs:";
 
@@ -29,10 +32,7 @@ final class SheetCostPlan {
   }
 
   private void write() {
-    page.header(
-        Addresses.HEADER_ROW,
-        Arrays.stream(CostPlanColumn.values()).map(CostPlanColumn::header).toArray(String[]::new));
-    for (var c : CostPlanColumn.values()) page.width(c.ordinal(), c.width());
+    TableColumn.write(page, CostPlanColumn.values());
     page.headIndented(Addresses.HEADER_ROW, 4, 7, 12);
     page.headRight(Addresses.HEADER_ROW, 3, 5, 6, 9, 10, 11, 17, 18, 19, 20);
     total();
@@ -300,10 +300,10 @@ final class SheetCostPlan {
   }
 
   private static String ref(CostPlanColumn column, int row) {
-    return "$" + column.letter() + row;
+    return column.at(row);
   }
 
   private static String own(CostPlanColumn column, int first, int last) {
-    return "$" + column.letter() + "$" + first + ":$" + column.letter() + "$" + last;
+    return column.range(first, last);
   }
 }

@@ -10,7 +10,6 @@ import cornerpost.scope.ContingencyRule;
 import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.Stage;
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,14 +69,9 @@ final class SheetCostReport {
   }
 
   private void write() {
-    page.header(
-        Addresses.HEADER_ROW,
-        Arrays.stream(CostReportColumn.values())
-            .map(CostReportColumn::header)
-            .toArray(String[]::new));
+    TableColumn.write(page, CostReportColumn.values());
     page.height(Addresses.HEADER_ROW, 42);
     for (var c : CostReportColumn.values()) {
-      page.width(c.ordinal(), c.width());
       boolean text = c.ordinal() < 3 || c == KIND || c == QUOTE_ENDED;
       if (!text) page.headRight(Addresses.HEADER_ROW, c.ordinal());
     }
@@ -103,22 +97,12 @@ final class SheetCostReport {
 
   private void totals() {
     int at = Addresses.HEADER_ROW - 1;
-    page.text(at, 2, "All lines, in " + run.currency(), page.plain().strong());
+    page.text(at, DESCRIPTION.ordinal(), "All lines, in " + run.currency(), page.plain().strong());
     for (var c : SUMMED) {
       page.formula(
           at,
           c.ordinal(),
-          "ROUND(SUM($"
-              + c.letter()
-              + "$"
-              + Addresses.FIRST_ROW
-              + ":$"
-              + c.letter()
-              + "$"
-              + (row - 1)
-              + "),"
-              + run.minorDigits()
-              + ")",
+          "ROUND(SUM(" + c.range(Addresses.FIRST_ROW, row - 1) + ")," + run.minorDigits() + ")",
           status.rows().stream().map(value(c)).reduce(BigDecimal.ZERO, BigDecimal::add),
           page.number(run.moneyFormat()).strong());
     }
@@ -291,7 +275,7 @@ final class SheetCostReport {
   }
 
   private static String range(CostReportColumn c, int[] rows) {
-    return "$" + c.letter() + "$" + rows[0] + ":$" + c.letter() + "$" + rows[1];
+    return c.range(rows[0], rows[1]);
   }
 
   private void cost(Row r) {

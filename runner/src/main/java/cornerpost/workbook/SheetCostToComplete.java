@@ -2,6 +2,7 @@ package cornerpost.workbook;
 
 import cornerpost.finance.Finance;
 import cornerpost.finance.Finance.StageMoney;
+import cornerpost.finance.LoanTerms;
 import cornerpost.measure.Money;
 import cornerpost.scope.LoanQuestions;
 import java.math.BigDecimal;
@@ -10,6 +11,12 @@ import java.util.function.Function;
 
 /** Sheet Cost to complete: what is still to pay, and whether the money left covers it. */
 final class SheetCostToComplete {
+  static final String UNDRAWN = cell(1);
+  static final String CASH = cell(2);
+  static final String TO_COMPLETE = cell(3);
+  static final String INTEREST = cell(4);
+  static final String SURPLUS = cell(5);
+
   private static final int LABEL = 6;
   private static final int VALUE = 7;
 
@@ -129,6 +136,11 @@ final class SheetCostToComplete {
     }
   }
 
+  /** A cell of the balance, from any sheet. */
+  private static String cell(int row) {
+    return "'Cost to complete'!$H$" + (Addresses.FIRST_ROW + row);
+  }
+
   private void balance() {
     var b = run.plan.finance().balance();
     var money = page.number(run.moneyFormat());
@@ -140,11 +152,7 @@ final class SheetCostToComplete {
     if (run.plan.finance().status().isPresent()) {
       live(row, b, money);
     } else {
-      value(row, "Loan", b.loan(), money);
-      value(undrawn, "Loan not yet drawn", b.undrawn(), money);
-      value(row + 2, "Borrower's own cash", b.cash(), money);
-      value(row + 3, "Cost to complete", b.costToComplete(), money);
-      value(row + 4, "Interest to come", b.interestToCome(), money);
+      planned(row, b, money);
     }
     surplus(row + 5, undrawn, money);
     var interest = run.plan.finance().interest();
@@ -156,6 +164,38 @@ final class SheetCostToComplete {
     int at = row + 10;
     if (b.loanToCost().isPresent()) value(at++, "Loan to cost", b.loanToCost().get(), share);
     if (b.loanToValue().isPresent()) value(at, "Loan to value", b.loanToValue().get(), share);
+  }
+
+  /** By the draws as planned: what is drawn by now and the interest need a new run. */
+  private void planned(int row, Finance.Balance b, SheetStyle money) {
+    var loan = run.loan(LoanQuestions.AMOUNT);
+    var own = LoanTerms.of(run.plan.scope().loan(), run.minorDigits()).cash();
+    live(row, "Loan", loan, b.loan(), money);
+    live(
+        row + 1,
+        "Loan not yet drawn",
+        loan + "-" + b.loan().subtract(b.undrawn()).toPlainString(),
+        b.undrawn(),
+        money);
+    var spent = own.subtract(b.cash());
+    live(
+        row + 2,
+        "Borrower's own cash",
+        run.loan(LoanQuestions.CASH)
+            + (spent.signum() < 0 ? "+" : "-")
+            + spent.abs().toPlainString(),
+        b.cash(),
+        money);
+    var stages =
+        run.plan.finance().stages().stream()
+            .map(StageMoney::toComplete)
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    if (stages.compareTo(b.costToComplete()) == 0) {
+      live(row + 3, "Cost to complete", "$E$2", b.costToComplete(), money);
+    } else {
+      value(row + 3, "Cost to complete", b.costToComplete(), money);
+    }
+    value(row + 4, "Interest to come", b.interestToCome(), money);
   }
 
   private void live(int row, Finance.Balance b, SheetStyle money) {

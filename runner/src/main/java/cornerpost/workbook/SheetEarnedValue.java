@@ -2,8 +2,9 @@ package cornerpost.workbook;
 
 import cornerpost.finance.EarnedValue;
 import cornerpost.finance.LoanStatus;
-import cornerpost.measure.Money;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Sheet Earned value: indices and estimates at completion, and the plan they rest on. */
@@ -44,7 +45,7 @@ final class SheetEarnedValue {
   }
 
   static String timeIndex() {
-    return "'Earned value'!$B$" + (FIRST + 19);
+    return "'Earned value'!$B$" + (FIRST + 20);
   }
 
   private void write() {
@@ -62,21 +63,19 @@ final class SheetEarnedValue {
 
   private void plan() {
     var p = status.plannedPeriods();
-    var money = page.number(run.moneyFormat());
     page.text(Addresses.HEADER_ROW, PERIOD, "Period", page.heading());
     page.text(Addresses.HEADER_ROW, END, "Ends", page.heading());
     page.text(Addresses.HEADER_ROW, PLANNED, "Planned value", page.heading());
     page.headRight(Addresses.HEADER_ROW, PERIOD, END, PLANNED);
     int end = SheetCostReport.lastRow(status);
     var kinds = CostReportColumn.KIND.rows(FIRST, end);
+    var block = new StageParts(run, page, STAGES, p.stages().size());
     for (int s = 0; s < p.stages().size(); s++) {
       var stage = p.stages().get(s);
-      page.width(STAGES + s, 14);
-      page.text(
-          Addresses.HEADER_ROW, STAGES + s, "Planned by then: " + stage.label(), page.heading());
-      page.formula(
-          Addresses.HEADER_ROW - 1,
-          STAGES + s,
+      block.stage(
+          s,
+          "Planned by then: " + stage.label(),
+          14,
           "ROUND(SUMIFS("
               + CostReportColumn.REVISED.rows(FIRST, end)
               + ","
@@ -90,52 +89,23 @@ final class SheetEarnedValue {
               + ",\"<>interest\"),"
               + run.minorDigits()
               + ")",
-          p.budgets().get(s),
-          money.strong());
+          p.budgets().get(s));
     }
     for (int k = 0; k < periods; k++) {
       int at = FIRST + k;
       page.number(at, PERIOD, k + 1, page.number("0"));
       page.date(at, END, p.ends().get(k), page.number("d mmm yyyy"));
-      planned(at, p.values().get(k), p.parts().get(k));
+      planned(block, at, p.values().get(k), p.parts().get(k));
     }
     int now = FIRST + periods + 1;
     page.text(now, PERIOD, "Now", page.plain().strong());
     page.date(now, END, status.facts().status(), page.number("d mmm yyyy"));
-    planned(now, p.valueNow(), p.now());
+    planned(block, now, p.valueNow(), p.now());
   }
 
-  private void planned(int at, BigDecimal value, java.util.List<BigDecimal> parts) {
-    for (int s = 0; s < parts.size(); s++) {
-      page.number(at, STAGES + s, parts.get(s), page.number("0.0000%"));
-    }
-    var a = SheetPage.letter(STAGES);
-    var b = SheetPage.letter(STAGES + Math.max(0, parts.size() - 1));
-    int amounts = Addresses.HEADER_ROW - 1;
-    page.formula(
-        at,
-        PLANNED,
-        "SUMPRODUCT(ROUND(ROUND($"
-            + a
-            + "$"
-            + amounts
-            + ":$"
-            + b
-            + "$"
-            + amounts
-            + "*$"
-            + a
-            + at
-            + ":$"
-            + b
-            + at
-            + ","
-            + Money.GUARD_DECIMALS
-            + "),"
-            + run.minorDigits()
-            + "))",
-        value,
-        page.number(run.moneyFormat()));
+  private void planned(StageParts block, int at, BigDecimal value, List<BigDecimal> parts) {
+    block.parts(at, parts);
+    page.formula(at, PLANNED, block.sum(at), value, page.number(run.moneyFormat()));
   }
 
   // ---- the terms ----------------------------------------------------------------------------
@@ -155,7 +125,12 @@ final class SheetEarnedValue {
             "Planned value (PV)",
             "$G$" + (last + 2),
             value.planned(),
-            "of the work that should be in place now, by the plan before any progress");
+            "of the work that should be in place now, by "
+                + status
+                    .plannedPeriods()
+                    .baseline()
+                    .map(b -> "the plan kept as '" + b + "'")
+                    .orElse("the plan before any progress"));
     int earned =
         money(
             "Earned value (EV)",
@@ -242,9 +217,14 @@ final class SheetEarnedValue {
             status.workAtCompletion(),
             "cost to date and what remains at today's prices, line by line");
     optional(
+        "Estimate to complete, as so far",
+        "IF(ISNUMBER(" + b(asSoFar) + ")," + b(asSoFar) + "-" + b(actual) + ",\"n/a\")",
+        value.toGoAsSoFar(),
+        "estimate at completion - AC");
+    optional(
         "Variance at completion, as so far",
         "IF(ISNUMBER(" + b(asSoFar) + ")," + b(budget) + "-" + b(asSoFar) + ",\"n/a\")",
-        value.atCompletionAsSoFar().map(e -> value.budget().subtract(e)),
+        value.varianceAsSoFar(),
         "BAC - estimate at completion");
     index(
         "To-complete index for the budget",
@@ -334,8 +314,8 @@ final class SheetEarnedValue {
 
   private String working(CostReportColumn column, int end) {
     var kinds = CostReportColumn.KIND.rows(FIRST, end);
-    var sums = new java.util.ArrayList<String>();
-    for (var kind : java.util.List.of("work", "time", "on top")) {
+    var sums = new ArrayList<String>();
+    for (var kind : List.of("work", "time", "on top")) {
       sums.add("SUMIFS(" + column.rows(FIRST, end) + "," + kinds + ",\"" + kind + "\")");
     }
     return cents(String.join("+", sums));

@@ -2,193 +2,123 @@ package cornerpost.workbook;
 
 import static cornerpost.workbook.CostReportColumn.*;
 
-import cornerpost.finance.Flag;
-import cornerpost.finance.Flags;
+import cornerpost.finance.CostReport.Row;
 import cornerpost.finance.Interest;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.Sign;
-import cornerpost.finance.Stress;
-import cornerpost.finance.Verdict;
 import cornerpost.scope.LoanQuestions;
 import java.math.BigDecimal;
-import java.time.temporal.ChronoUnit;
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
-import org.apache.poi.ss.usermodel.BorderStyle;
-import org.apache.poi.ss.usermodel.HorizontalAlignment;
-import org.apache.poi.ss.usermodel.VerticalAlignment;
+import java.util.function.Function;
 
 /**
- * Sheet Lender review: one page, the answer first, each figure with a link to where it stands. What
- * is live has no colour of its own: a colour would stay when the answer changes.
+ * Sheet Lender review once money has moved: one page, the answer first, each figure with a link to
+ * the line it comes from.
  */
 final class SheetLenderReview {
-  private static final int LAST_COLUMN = 2;
-
   private final ResultRun run;
-  private final SheetPage page;
+  private final ReviewPage page;
+  private final ReviewLinks links;
   private final LoanStatus status;
   private final int reportEnd;
-  private final Map<Sign, String> figures = new EnumMap<>(Sign.class);
-  private int row = 5;
 
   private SheetLenderReview(ResultRun run, LoanStatus status) {
     this.run = run;
-    this.page = run.page(ResultSheet.LENDER_REVIEW);
+    this.page = new ReviewPage(run);
+    this.links = new ReviewLinks(run);
     this.status = status;
     reportEnd = SheetCostReport.lastRow(status);
   }
 
   static void write(ResultRun run) {
-    run.status(ResultSheet.LENDER_REVIEW).ifPresent(s -> new SheetLenderReview(run, s).write());
+    var first = run.plan.finance().firstReview();
+    if (first.isPresent()) new SheetFirstReview(run, first.get()).write();
+    else
+      run.status(ResultSheet.LENDER_REVIEW).ifPresent(s -> new SheetLenderReview(run, s).write());
   }
 
   private void write() {
-    page.widths(56, 20, 84);
-    page.frame().hideGridlines();
     int surplus = balance();
-    verdict(surplus);
-    stress(surplus);
+    page.verdict(surplus, status.verdict(run.currency()), status.facts().status());
+    stress("$B$" + surplus);
     draws();
     cost();
+    var contingency = contingency("$B$" + surplus);
+    ratios();
     time();
-    signs(surplus);
-    page.frame().freeze(0, 3);
-  }
-
-  // ---- the answer ---------------------------------------------------------------------------
-
-  private void verdict(int surplus) {
-    var look =
-        page.plain()
-            .strong()
-            .withSize(15)
-            .wrapping()
-            .level(VerticalAlignment.CENTER)
-            .ruledBottom(BorderStyle.MEDIUM, SheetStyle.INK);
-    var cell = "$B$" + surplus;
-    var format = "#,##0" + (run.minorDigits() == 0 ? "" : "." + "0".repeat(run.minorDigits()));
-    var shown = "TEXT(ABS(" + cell + ")," + Addresses.quoted(format) + ")";
-    page.formula(
-        3,
-        0,
-        "IF("
-            + cell
-            + "<0,"
-            + Addresses.quoted(Verdict.OUT_OF_BALANCE + run.currency() + " ")
-            + "&"
-            + shown
-            + ","
-            + Addresses.quoted(Verdict.IN_BALANCE + run.currency() + " ")
-            + "&"
-            + shown
-            + "&"
-            + Addresses.quoted(Verdict.LEFT_OVER)
-            + ")",
-        status.verdict(run.currency()),
-        look);
-    for (int c = 1; c <= LAST_COLUMN; c++) page.cell(3, c, look);
-    page.merge(3, 0, LAST_COLUMN);
-    page.height(3, 30);
-    page.text(
-        4,
-        0,
-        SheetPrint.name(run)
-            + ", on "
-            + Days.shown(status.facts().status())
-            + ", all in "
-            + run.currency(),
-        page.plain().inInk(SheetStyle.QUIET));
+    signs("$B$" + surplus, contingency);
   }
 
   /** The row of what is left over. */
   private int balance() {
-    section("Why");
+    page.section("Why");
     var h = status.holding();
-    int first = row;
-    money(
+    int first = page.row();
+    page.money(
         "Loan not drawn",
         run.loan(LoanQuestions.AMOUNT) + "-" + DRAWN.total(),
         h.undrawn(),
-        ResultSheet.SCHEDULE_OF_VALUES,
+        DRAWN.total(),
         "Loan less what was drawn");
-    money(
+    page.money(
         "Borrower's own cash",
         run.loan(LoanQuestions.CASH) + "+" + DRAWN.total() + "-" + PAID.total(),
         h.cash(),
-        ResultSheet.MONEY_TO_COME,
+        SheetMoneyToCome.cashNow(),
         "Own cash and what was drawn, less what was paid");
-    money(
+    page.money(
         "Cost to complete",
         TO_COMPLETE.total() + "-" + interestToCome(),
         h.toComplete(),
-        ResultSheet.COST_REPORT,
+        TO_COMPLETE.total(),
         "What remains, at today's prices, quotes and contracts; contingency to keep with it");
-    money(
+    page.money(
         "Held back from invoices",
         RETAINED.total(),
         h.retained(),
-        ResultSheet.COST_REPORT,
+        RETAINED.total(),
         "To be paid when the work is complete");
-    money(
+    page.money(
         "Invoices to pay",
         PAYABLE.total(),
         h.payable(),
-        ResultSheet.COST_REPORT,
+        PAYABLE.total(),
         "Invoiced, neither paid nor held back");
-    money(
+    page.money(
         "In place without an invoice",
         TO_DATE.total() + "-" + INVOICED.total(),
         h.notInvoiced(),
-        ResultSheet.COST_REPORT,
+        TO_DATE.total(),
         "Work and stored materials that will still be invoiced");
-    money(
+    page.money(
         "Interest to completion",
         interestToCome(),
         h.interestToCome(),
-        ResultSheet.MONEY_TO_COME,
+        SheetMoneyToCome.interestCell(),
         "On what is owed month by month, "
             + status.terms().dayCount().label()
             + ", "
             + status.terms().interestIs().label());
-    int last = row - 1;
-    var look = page.number(run.moneyFormat()).strong().ruledTop(BorderStyle.THIN, SheetStyle.INK);
-    page.text(
-        row,
-        0,
-        "Left over (below nothing: the borrower must bring it)",
-        page.plain().strong().ruledTop(BorderStyle.THIN, SheetStyle.INK));
-    page.formula(
-        row,
-        1,
-        cents(
-            "$B$" + first + "+$B$" + (first + 1) + "-SUM($B$" + (first + 2) + ":$B$" + last + ")"),
+    int last = page.row() - 1;
+    page.total(
+        ReviewPage.LEFT_OVER,
+        "$B$" + first + "+$B$" + (first + 1) + "-SUM($B$" + (first + 2) + ":$B$" + last + ")",
         h.surplus(),
-        look);
-    page.text(row, 2, "The first two less the rest", note());
-    return row++;
+        "The first two less the rest");
+    return last + 1;
   }
 
   private String interestToCome() {
     return TO_COMPLETE.rows(reportEnd, reportEnd).split(":")[0];
   }
 
-  private void stress(int surplus) {
-    section("What if");
+  private void stress(String surplus) {
+    page.section("What if");
     var terms = status.terms();
     var days = run.loan(LoanQuestions.STRESS_WEEKS);
-    var kinds = KIND.rows(Addresses.FIRST_ROW, reportEnd);
     var hire =
         run.rounded(
-            "SUMIFS("
-                + AMOUNT.rows(Addresses.FIRST_ROW, reportEnd)
-                + ","
-                + kinds
-                + ",\"time\")*"
-                + status.facts().hireFactor().toPlainString()
-                + "*7*"
-                + days);
+            of(AMOUNT, "time") + "*" + status.facts().hireFactor().toPlainString() + "*7*" + days);
     var interest =
         run.rounded(
             SheetMoneyToCome.owedAtEnd(status)
@@ -204,7 +134,7 @@ final class SheetLenderReview {
             + ","
             + COMMITTED.rows(Addresses.FIRST_ROW, reportEnd)
             + ",0,"
-            + kinds;
+            + KIND.rows(Addresses.FIRST_ROW, reportEnd);
     var prices =
         run.rounded(
             run.loan(LoanQuestions.STRESS_PRICES)
@@ -213,197 +143,152 @@ final class SheetLenderReview {
                 + ",\"work\")+"
                 + open
                 + ",\"on top\"))");
-    var delay = hire + "-" + interest;
-    var base = "$B$" + surplus;
     var later = terms.stressWeeks() + " weeks later";
-    var dearer = "prices up " + percent(terms.stressPrices()) + " on what is not under contract";
-    whatIf(
-        status.stresses().get(1),
-        later,
-        base + "-" + delay,
+    var dearer =
+        "prices up " + ReviewPage.percent(terms.stressPrices()) + " on what is not under contract";
+    var what = status.stresses();
+    page.money(
+        "Left over, " + later,
+        surplus + "-" + hire + "-" + interest,
+        what.get(1).surplus(),
+        SheetMoneyToCome.owedAtEnd(status),
         "Hire, rent and insurance by the day, and interest on all that is then owed");
-    whatIf(
-        status.stresses().get(2),
-        dearer,
-        base + "-" + prices,
+    page.money(
+        "Left over, " + dearer,
+        surplus + "-" + prices,
+        what.get(2).surplus(),
+        TO_COMPLETE.total(),
         "On the cost to complete of lines without order or contract");
-    whatIf(
-        status.stresses().get(3),
-        later + " and " + dearer,
-        base + "-" + delay + "-" + prices,
+    page.money(
+        "Left over, " + later + " and " + dearer,
+        surplus + "-" + hire + "-" + interest + "-" + prices,
+        what.get(3).surplus(),
         "Both");
-  }
-
-  private static String percent(BigDecimal share) {
-    return share.movePointRight(2).stripTrailingZeros().toPlainString() + " %";
-  }
-
-  private void whatIf(Stress s, String name, String formula, String how) {
-    var look = page.number(run.moneyFormat());
-    page.text(row, 0, "Left over, " + name, page.wrapped());
-    page.formula(row, 1, cents(formula), s.surplus(), look);
-    page.text(row, 2, how, note());
-    row++;
   }
 
   // ---- draws, cost, time --------------------------------------------------------------------
 
   private void draws() {
-    section("Draws");
+    page.section("Draws");
     var r = status.request();
-    money("Drawn so far", DRAWN.total(), r.before(), ResultSheet.SCHEDULE_OF_VALUES, "");
-    money(
+    page.money(
+        "Drawn so far",
+        DRAWN.total(),
+        r.before(),
+        DRAWN.total(),
+        "By the Cost ledger; sheet Draws has those to come, with what each waits for");
+    page.money(
         "In place and stored",
-        "'Schedule of values'!$G$2",
+        SheetScheduleOfValues.there(),
         r.inPlace(),
-        ResultSheet.SCHEDULE_OF_VALUES,
+        SheetScheduleOfValues.there(),
         "At scheduled value, changes with it");
-    money(
+    page.money(
         "Can be drawn now",
         SheetScheduleOfValues.due(),
         r.due(),
-        ResultSheet.SCHEDULE_OF_VALUES,
+        SheetScheduleOfValues.due(),
         "The loan's part of what is in place, less what is held back and what was drawn");
   }
 
   private void cost() {
-    section("Cost");
-    var rows = status.rows();
-    money(
-        "Original budget",
-        ORIGINAL.total(),
-        sum(rows, r -> r.original()),
-        ResultSheet.COST_REPORT,
-        "");
-    money(
-        "Revised budget",
-        REVISED.total(),
-        sum(rows, r -> r.revised()),
-        ResultSheet.COST_REPORT,
-        "With approved changes");
-    money(
-        "Estimate at completion",
-        AT_COMPLETION.total(),
-        sum(rows, r -> r.atCompletion()),
-        ResultSheet.COST_REPORT,
-        "");
-    money(
-        "More than the original budget",
-        VARIANCE.total(),
-        sum(rows, r -> r.variance()),
-        ResultSheet.COST_REPORT,
-        "Below nothing: less");
-    money(
+    page.section("Cost");
+    cost("Original budget", ORIGINAL, Row::original, "");
+    cost("Revised budget", REVISED, Row::revised, "With approved changes");
+    cost("Estimate at completion", AT_COMPLETION, Row::atCompletion, "");
+    cost("More than the original budget", VARIANCE, Row::variance, "Below nothing: less");
+    cost(
         "  of it by price",
-        BY_PRICE.total(),
-        sum(rows, r -> r.byPrice()),
-        ResultSheet.COST_REPORT,
+        BY_PRICE,
+        Row::byPrice,
         "Contingency no longer to be kept stands here too");
-    money(
-        "  by quantity",
-        BY_QUANTITY.total(),
-        sum(rows, r -> r.byQuantity()),
-        ResultSheet.COST_REPORT,
-        "");
-    money(
-        "  by scope",
-        BY_SCOPE.total(),
-        sum(rows, r -> r.byScope()),
-        ResultSheet.COST_REPORT,
-        "Approved changes");
-    money(
-        "  by time",
-        BY_TIME.total(),
-        sum(rows, r -> r.byTime()),
-        ResultSheet.COST_REPORT,
-        "Hire, rent, interest");
-    contingency();
-    ratio(
-        "Loan to cost",
-        "SUM(" + run.addresses.costColumn(CostPlanColumn.AMOUNT) + ")",
-        run.plan.finance().balance().loanToCost(),
-        "Over the total of the cost plan; land is not in it");
-    if (run.plan.finance().balance().loanToValue().isPresent()) {
-      ratio(
-          "Loan to value",
-          run.loan(LoanQuestions.VALUE),
-          run.plan.finance().balance().loanToValue(),
-          "Over the value on completion");
-    }
+    cost("  by quantity", BY_QUANTITY, Row::byQuantity, "");
+    cost("  by scope", BY_SCOPE, Row::byScope, "Approved changes");
+    cost("  by time", BY_TIME, Row::byTime, "Hire, rent, interest");
   }
 
-  private static BigDecimal sum(
-      java.util.List<cornerpost.finance.CostReport.Row> rows,
-      java.util.function.Function<cornerpost.finance.CostReport.Row, BigDecimal> part) {
-    return rows.stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
+  private void cost(
+      String name, CostReportColumn column, Function<Row, BigDecimal> part, String how) {
+    var sum = status.rows().stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
+    page.money(name, column.total(), sum, column.total(), how);
   }
 
-  private void ratio(String name, String of, Optional<BigDecimal> ratio, String how) {
-    page.text(row, 0, name);
-    var formula = "IF(" + of + "=0,\"n/a\"," + run.loan(LoanQuestions.AMOUNT) + "/" + of + ")";
-    if (ratio.isPresent()) page.formula(row, 1, formula, ratio.get(), page.number("0.0%"));
-    else page.text(row, 1, "n/a", page.number("0.0%"));
-    page.text(row, 2, how, note());
-    row++;
-  }
-
-  private void contingency() {
+  /** The formula of what is missing of the contingency that is required. */
+  private String contingency(String surplus) {
     var c = status.contingency();
-    int left = row;
-    money(
+    var left = "$B$" + page.row();
+    page.money(
         "Contingency left",
         of(REVISED, "contingency"),
         c.left(),
-        ResultSheet.COST_REPORT,
-        "Of " + "the original; approved changes take from it");
-    var workLeft =
-        cents(
-            of(TO_COMPLETE, "work")
-                + "+"
-                + of(TO_COMPLETE, "time")
-                + "+"
-                + of(TO_COMPLETE, "on top"));
-    var work =
-        "("
-            + of(ORIGINAL, "work")
-            + "+"
-            + of(ORIGINAL, "time")
-            + "+"
-            + of(ORIGINAL, "on top")
-            + ")";
-    int required = row;
-    money(
+        REVISED.total(),
+        "Of the original; approved changes take from it");
+    var required = "$B$" + page.row();
+    var work = "(" + working(ORIGINAL) + ")";
+    page.money(
         "Contingency for the work left",
         "IF("
             + work
             + "=0,0,"
-            + run.rounded(of(ORIGINAL, "contingency") + "*" + workLeft + "/" + work)
+            + run.rounded(
+                of(ORIGINAL, "contingency") + "*" + page.cents(working(TO_COMPLETE)) + "/" + work)
             + ")",
         c.required(),
-        ResultSheet.COST_REPORT,
+        ORIGINAL.total(),
         "At its share of the original budget");
-    figures.put(Sign.CONTINGENCY, cents("MAX(0,$B$" + required + "-$B$" + left + ")"));
+    var release = "$B$" + page.row();
+    page.money(
+        "Contingency the lender may release",
+        "MAX(0," + of(TO_COMPLETE, "contingency") + "-" + required + ")",
+        c.release(),
+        TO_COMPLETE.total(),
+        "What the cost to complete keeps above that");
+    page.money(
+        "To be brought if it is released",
+        "MAX(0,-(" + surplus + "+" + release + "))",
+        c.toBring(),
+        "Nothing where the loan is in balance then");
     var original = of(ORIGINAL, "contingency");
-    page.text(row, 0, "Pace at which contingency burns");
-    var used = "(" + original + "-$B$" + left + ")/" + original;
-    var formula =
+    var complete = SheetEarnedValue.complete();
+    page.number(
+        "Pace at which contingency burns",
         "IF("
             + original
             + "=0,\"n/a\",IF(ISNUMBER("
-            + SheetEarnedValue.complete()
+            + complete
             + "),IF("
-            + SheetEarnedValue.complete()
-            + "=0,\"n/a\","
-            + used
+            + complete
+            + "=0,\"n/a\",("
+            + original
+            + "-"
+            + left
+            + ")/"
+            + original
             + "/"
-            + SheetEarnedValue.complete()
-            + "),\"n/a\"))";
-    var look = page.number("0.00");
-    if (c.pace().isPresent()) page.formula(row, 1, formula, c.pace().get(), look);
-    else page.formula(row, 1, formula, "n/a", look);
-    page.text(
-        row, 2, "Share used over share of the work in place; above 1 it burns faster", note());
-    row++;
+            + complete
+            + "),\"n/a\"))",
+        c.pace(),
+        "0.00",
+        complete,
+        "Share used over share of the work in place; above 1 it burns faster");
+    return page.cents("MAX(0," + required + "-" + left + ")");
+  }
+
+  private void ratios() {
+    var b = run.plan.finance().balance();
+    page.ratio(
+        "Loan to cost",
+        "SUM(" + run.addresses.costColumn(CostPlanColumn.AMOUNT) + ")",
+        b.loanToCost(),
+        Optional.of(SheetCostPlan.TOTAL),
+        "Over the total of the cost plan; land is not in it");
+    if (b.loanToValue().isEmpty()) return;
+    page.ratio(
+        "Loan to value",
+        run.loan(LoanQuestions.VALUE),
+        b.loanToValue(),
+        links.loan(LoanQuestions.VALUE),
+        "Over the value on completion");
   }
 
   private String of(CostReportColumn column, String kind) {
@@ -416,155 +301,80 @@ final class SheetLenderReview {
         + ")";
   }
 
-  private void time() {
-    section("Progress and time");
-    linked(
-        "Work in place",
-        SheetEarnedValue.complete(),
-        status.value().complete(),
-        "0.0%",
-        "Earned value over the budget of all work");
-    linked(
-        "Cost index (earned over actual)",
-        SheetEarnedValue.costIndex(),
-        status.value().costIndex(),
-        "0.000",
-        "Below 1: dearer than budgeted");
-    linked(
-        "Time index (earned schedule over time gone)",
-        SheetEarnedValue.timeIndex(),
-        status.value().timeIndex(),
-        "0.000",
-        "Below 1: behind the plan before any progress");
-    page.text(row, 0, "Finish, as planned now");
-    page.link(row, 0, ResultSheet.SCHEDULE, 1);
-    page.date(row, 1, status.facts().finish(), page.dateLook());
-    page.text(row++, 2, "Dates need a new run", note());
-    if (status.terms().maturity().isPresent()) {
-      var maturity = status.terms().maturity().get();
-      page.text(row, 0, "Loan matures");
-      page.date(row, 1, maturity, page.dateLook());
-      long days = ChronoUnit.DAYS.between(status.facts().finish(), maturity);
-      page.text(
-          row++,
-          2,
-          days >= 0 ? days + " days of float after the finish" : -days + " days too early",
-          note());
-    }
+  /** Of the work: contingency and interest left out. */
+  private String working(CostReportColumn column) {
+    return of(column, "work") + "+" + of(column, "time") + "+" + of(column, "on top");
   }
 
-  private void linked(
-      String name, String formula, Optional<BigDecimal> value, String format, String how) {
-    page.text(row, 0, name);
-    page.link(row, 0, ResultSheet.EARNED_VALUE, 1);
-    var look = page.number(format);
-    if (value.isPresent()) page.formula(row, 1, formula, value.get(), look);
-    else page.formula(row, 1, formula, "n/a", look);
-    page.text(row++, 2, how, note());
+  private void time() {
+    page.section("Progress and time");
+    var value = status.value();
+    page.number(
+        "Work in place",
+        SheetEarnedValue.complete(),
+        value.complete(),
+        "0.0%",
+        SheetEarnedValue.complete(),
+        "Earned value over the budget of all work");
+    page.number(
+        "Cost index (earned over actual)",
+        SheetEarnedValue.costIndex(),
+        value.costIndex(),
+        "0.000",
+        SheetEarnedValue.costIndex(),
+        "Below 1: dearer than budgeted");
+    page.number(
+        "Time index (earned schedule over time gone)",
+        SheetEarnedValue.timeIndex(),
+        value.timeIndex(),
+        "0.000",
+        SheetEarnedValue.timeIndex(),
+        "Below 1: behind "
+            + status
+                .plannedPeriods()
+                .baseline()
+                .map(b -> "the plan kept as '" + b + "'")
+                .orElse("the plan before any progress"));
+    page.finish(status.facts().finish(), status.terms().maturity(), links);
   }
 
   // ---- signs --------------------------------------------------------------------------------
 
-  private void signs(int surplus) {
-    figures.put(Sign.SHORT, "MAX(0,-$B$" + surplus + ")");
-    figures.put(Sign.CASH, "MAX(0,-" + SheetMoneyToCome.leastCash(status) + ")");
-    figures.put(Sign.AHEAD, SheetScheduleOfValues.ahead());
-    figures.put(Sign.OVER, OVER.total());
-    figures.put(Sign.NO_QUOTE, NO_FIRM_PRICE.total());
-    figures.put(
-        Sign.ENDED,
-        "COUNTIFS("
-            + QUOTE_ENDED.rows(Addresses.FIRST_ROW, reportEnd)
-            + ",\"yes\","
-            + COMMITTED.rows(Addresses.FIRST_ROW, reportEnd)
-            + ",0)");
-    figures.put(
-        Sign.EARLY,
-        cents(
-            "-SUMIFS("
-                + PAYABLE.rows(Addresses.FIRST_ROW, reportEnd)
-                + ","
-                + PAYABLE.rows(Addresses.FIRST_ROW, reportEnd)
-                + ",\"<0\")"));
-    figures.put(Sign.FRONT, share(EARNED, REVISED) + "-" + share(IN_PLACE, AT_COMPLETION));
-    if (status.terms().value().isPresent()) {
-      figures.put(
-          Sign.VALUE,
-          "MAX(0,"
-              + run.loan(LoanQuestions.AMOUNT)
-              + "-"
-              + Flags.MOST_LOAN_TO_VALUE.toPlainString()
-              + "*"
-              + run.loan(LoanQuestions.VALUE)
-              + ")");
+  private void signs(String surplus, String contingency) {
+    page.section("What an examiner looks for");
+    for (var f : status.flags()) {
+      page.sign(f, figure(f.sign(), surplus, contingency), links.of(f, status));
     }
-    section("What an examiner looks for");
-    for (var f : status.flags()) sign(f);
   }
 
-  private String share(CostReportColumn part, CostReportColumn whole) {
-    var a = "(" + of(part, "work") + "+" + of(part, "time") + "+" + of(part, "on top") + ")";
-    var b = "(" + of(whole, "work") + "+" + of(whole, "time") + "+" + of(whole, "on top") + ")";
-    return "IF(" + b + "=0,0," + a + "/" + b + ")";
-  }
-
-  private void sign(Flag f) {
-    page.text(row, 0, f.sign().label(), page.wrapped());
-    page.link(row, 0, sheet(f.sign()), 1);
-    var format = f.money() ? run.moneyFormat() : f.sign() == Sign.FRONT ? "0.0%" : "0";
-    var look = page.number(format);
-    var formula = Optional.ofNullable(figures.get(f.sign()));
-    if (formula.isPresent()) page.formula(row, 1, formula.get(), f.figure(), look);
-    else page.number(row, 1, f.figure(), look);
-    var limit = f.sign() == Sign.FRONT ? Flags.FRONT_LOAD.toPlainString() : "0";
-    var raised = page.plain().strong().indented();
-    page.formula(
-        row,
-        2,
-        "IF($B$" + row + ">" + limit + "," + Addresses.quoted(yes(f.sign())) + ",\"no\")",
-        f.raised() ? yes(f.sign()) : "no",
-        raised);
-    row++;
-  }
-
-  private static String yes(Sign sign) {
-    return "yes: " + sign.advice();
-  }
-
-  private static ResultSheet sheet(Sign sign) {
+  /** Its formula; empty where it needs a new run. */
+  private Optional<String> figure(Sign sign, String surplus, String contingency) {
     return switch (sign) {
-      case SHORT, CASH -> ResultSheet.MONEY_TO_COME;
-      case AHEAD, FRONT, VALUE -> ResultSheet.SCHEDULE_OF_VALUES;
-      case OVER, CONTINGENCY, NO_QUOTE, ENDED, EARLY -> ResultSheet.COST_REPORT;
-      case LICENSED -> ResultSheet.CHECKS;
-      case MATURITY -> ResultSheet.SCHEDULE;
+      case SHORT -> Optional.of("MAX(0,-" + surplus + ")");
+      case CASH -> Optional.of("MAX(0,-" + SheetMoneyToCome.leastCash(status) + ")");
+      case AHEAD -> Optional.of(SheetScheduleOfValues.ahead());
+      case FRONT -> Optional.of(share(EARNED, REVISED) + "-" + share(IN_PLACE, AT_COMPLETION));
+      case OVER -> Optional.of(OVER.total());
+      case CONTINGENCY -> Optional.of(contingency);
+      case NO_QUOTE -> Optional.of(NO_FIRM_PRICE.total());
+      case ENDED ->
+          Optional.of(
+              "COUNTIFS("
+                  + QUOTE_ENDED.rows(Addresses.FIRST_ROW, reportEnd)
+                  + ",\"yes\","
+                  + COMMITTED.rows(Addresses.FIRST_ROW, reportEnd)
+                  + ",0)");
+      case EARLY -> {
+        var payable = PAYABLE.rows(Addresses.FIRST_ROW, reportEnd);
+        yield Optional.of(page.cents("-SUMIFS(" + payable + "," + payable + ",\"<0\")"));
+      }
+      case VALUE -> page.overValue(status.terms());
+      case LICENSED, MATURITY -> Optional.empty();
     };
   }
 
-  // ---- looks --------------------------------------------------------------------------------
-
-  private void money(String name, String formula, BigDecimal value, ResultSheet sheet, String how) {
-    page.text(row, 0, name);
-    page.link(row, 0, sheet, 1);
-    page.formula(row, 1, cents(formula), value, page.number(run.moneyFormat()));
-    page.text(row, 2, how, note());
-    row++;
-  }
-
-  private String cents(String formula) {
-    return "ROUND(" + formula + "," + run.minorDigits() + ")";
-  }
-
-  private SheetStyle note() {
-    return page.wrapped().indented().inInk(SheetStyle.QUIET);
-  }
-
-  private void section(String name) {
-    var look = page.plain().strong().withSize(11).ruledBottom(BorderStyle.THIN, SheetStyle.INK);
-    page.text(row, 0, name, look);
-    page.text(row, 1, "", look.aligned(HorizontalAlignment.RIGHT));
-    page.cell(row, 2, look);
-    page.height(row, 20);
-    row++;
+  private String share(CostReportColumn part, CostReportColumn whole) {
+    var all = "(" + working(whole) + ")";
+    return "IF(" + all + "=0,0,(" + working(part) + ")/" + all + ")";
   }
 }

@@ -1,9 +1,9 @@
 package cornerpost.workbook;
 
+import cornerpost.finance.DrawEvent;
 import cornerpost.finance.Interest;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.Outlook.Month;
-import cornerpost.measure.Money;
 import cornerpost.scope.InterestPayment;
 import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.Stage;
@@ -42,6 +42,8 @@ final class SheetMoneyToCome {
   private final int stages;
   private final String loan;
   private final String cash;
+  private final StageParts due;
+  private final StageParts place;
 
   private SheetMoneyToCome(ResultRun run, LoanStatus status) {
     this.run = run;
@@ -49,6 +51,8 @@ final class SheetMoneyToCome {
     this.status = status;
     last = lastRow(status);
     stages = status.outlook().stages().size();
+    due = new StageParts(run, page, STAGES, stages);
+    place = new StageParts(run, page, STAGES + stages + 1, stages);
     loan = run.loan(LoanQuestions.AMOUNT);
     cash = run.loan(LoanQuestions.CASH);
   }
@@ -71,9 +75,48 @@ final class SheetMoneyToCome {
     return "MIN(" + column(CASH, FIRST, lastRow(status)) + ")";
   }
 
+  /** The cell of the borrower's cash in the month in which it is least. */
+  static String leastCashCell(LoanStatus status) {
+    var months = status.outlook().months();
+    int least = 0;
+    for (int i = 1; i < months.size(); i++) {
+      if (months.get(i).cash().compareTo(months.get(least).cash()) < 0) least = i;
+    }
+    return cell(CASH, FIRST + least);
+  }
+
+  /** The cell of what is drawn at the end of a month. */
+  static String drawCell(int month) {
+    return cell(DRAW, FIRST + month);
+  }
+
+  /** The cell of what is held back at the end of a month. */
+  static String heldCell(int month) {
+    return cell(HELD, FIRST + month);
+  }
+
+  /** The cell of what is owed at the end of a month. */
+  static String owedCell(int month) {
+    return cell(OWED, FIRST + month);
+  }
+
+  /** The cell of the interest of the first month to come. */
+  static String interestCell() {
+    return cell(INTEREST, FIRST);
+  }
+
+  /** The cell of the borrower's cash on the status date. */
+  static String cashNow() {
+    return cell(CASH, OPENING);
+  }
+
+  private static String cell(int column, int row) {
+    return "'Money to come'!$" + SheetPage.letter(column) + "$" + row;
+  }
+
   /** What is owed at completion. */
   static String owedAtEnd(LoanStatus status) {
-    return column(OWED, lastRow(status), lastRow(status)).split(":")[0];
+    return cell(OWED, lastRow(status));
   }
 
   private static String column(int column, int first, int last) {
@@ -124,7 +167,6 @@ final class SheetMoneyToCome {
   // ---- the stages' amounts and shares -------------------------------------------------------
 
   private void stageHeads() {
-    var amounts = page.number(run.moneyFormat()).strong();
     page.text(
         Addresses.HEADER_ROW - 1,
         0,
@@ -132,17 +174,16 @@ final class SheetMoneyToCome {
         page.plain().inInk(SheetStyle.QUIET));
     for (int s = 0; s < stages; s++) {
       var stage = status.outlook().stages().get(s);
-      head(due(s), "Due by then: " + stage.label());
-      head(place(s), "In place by then: " + stage.label());
-      page.formula(
-          Addresses.HEADER_ROW - 1,
-          due(s),
+      due.stage(
+          s,
+          "Due by then: " + stage.label(),
+          16,
           report(CostReportColumn.TO_COMPLETE, stage) + "-" + interestOf(stage),
-          status.outlook().toCome().get(s),
-          amounts);
-      page.formula(
-          Addresses.HEADER_ROW - 1,
-          place(s),
+          status.outlook().toCome().get(s));
+      place.stage(
+          s,
+          "In place by then: " + stage.label(),
+          16,
           "MAX(0,ROUND("
               + working(CostReportColumn.REVISED, stage)
               + "-"
@@ -152,22 +193,8 @@ final class SheetMoneyToCome {
               + ","
               + run.minorDigits()
               + "))",
-          status.outlook().toEarn().get(s),
-          amounts);
+          status.outlook().toEarn().get(s));
     }
-  }
-
-  private void head(int column, String text) {
-    page.text(Addresses.HEADER_ROW, column, text, page.heading());
-    page.width(column, 16);
-  }
-
-  private int due(int stage) {
-    return STAGES + stage;
-  }
-
-  private int place(int stage) {
-    return STAGES + stages + 1 + stage;
   }
 
   private String report(CostReportColumn column, Stage stage) {
@@ -259,43 +286,16 @@ final class SheetMoneyToCome {
     return "ROUND(" + formula + "," + run.minorDigits() + ")";
   }
 
-  /** What of the stages' amounts has come by the end of a month, each rounded by itself. */
-  private String parts(int firstColumn, int row) {
-    var a = SheetPage.letter(firstColumn);
-    var b = SheetPage.letter(firstColumn + stages - 1);
-    int amounts = Addresses.HEADER_ROW - 1;
-    return "SUMPRODUCT(ROUND(ROUND($"
-        + a
-        + "$"
-        + amounts
-        + ":$"
-        + b
-        + "$"
-        + amounts
-        + "*$"
-        + a
-        + row
-        + ":$"
-        + b
-        + row
-        + ","
-        + Money.GUARD_DECIMALS
-        + "),"
-        + run.minorDigits()
-        + "))";
-  }
-
   private void month(int i, int row, Month m) {
     var money = page.number(run.moneyFormat());
     boolean first = i == 0;
     boolean ending = row == last;
     page.date(row, MONTH, m.span().month().atDay(1), page.number("mmm yyyy"));
     page.number(row, DAYS, m.span().days(), page.number("0"));
-    page.text(row, ASKED, m.span().draw().orElse(""), page.wrapped().indented());
-    for (int s = 0; s < stages; s++) {
-      page.number(row, due(s), m.span().due().get(s), page.number("0.0000%"));
-      page.number(row, place(s), m.span().place().get(s), page.number("0.0000%"));
-    }
+    page.text(
+        row, ASKED, m.span().draw().map(DrawEvent::name).orElse(""), page.wrapped().indented());
+    due.parts(row, m.span().due());
+    place.parts(row, m.span().place());
     page.formula(row, DUE, due(row, first, ending), m.due(), money);
     interest(row, m);
     var charges = "SUM($I$" + FIRST + ":$I" + row + ")";
@@ -309,7 +309,7 @@ final class SheetMoneyToCome {
                     + "+"
                     + CostReportColumn.STORED.total()
                     + "+"
-                    + parts(place(0), row)
+                    + place.sum(row)
                     + "+"
                     + charges),
         m.inPlace(),
@@ -342,8 +342,8 @@ final class SheetMoneyToCome {
   }
 
   private String due(int row, boolean first, boolean ending) {
-    var terms = new ArrayList<String>(List.of(parts(due(0), row)));
-    if (!first) terms.add("-" + parts(due(0), row - 1));
+    var terms = new ArrayList<String>(List.of(due.sum(row)));
+    if (!first) terms.add("-" + due.sum(row - 1));
     if (first) {
       terms.add(
           "+"

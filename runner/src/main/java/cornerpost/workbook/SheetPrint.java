@@ -15,6 +15,11 @@ final class SheetPrint {
   /** Left, right, top, bottom, header and footer, in inches. */
   private static final double[] MARGINS = {0.5, 0.5, 0.5, 0.75, 0.3, 0.35};
 
+  /** Per cent at which half of the cost report is as wide as the paper. */
+  private static final int TWO_WIDE_A4 = 66;
+
+  private static final int TWO_WIDE_LETTER = 62;
+
   private SheetPrint() {}
 
   static void setUp(ResultRun run, ResultSheet which) {
@@ -40,9 +45,14 @@ final class SheetPrint {
         || which == ResultSheet.LENDER_REVIEW) {
       page.frame().onOnePage();
     }
-    if (which != ResultSheet.SUMMARY && which != ResultSheet.LENDER_REVIEW) {
+    if (which != ResultSheet.SUMMARY
+        && which != ResultSheet.LENDER_REVIEW
+        && which != ResultSheet.COST_REPORT) {
       page.name(
           "_xlnm.Print_Titles", "$" + Addresses.HEADER_ROW + ":$" + Addresses.HEADER_ROW, false);
+    }
+    if (which == ResultSheet.COST_REPORT && run.plan.finance().status().isPresent()) {
+      twoWide(page, metric);
     }
     printedColumns(page, which);
   }
@@ -58,6 +68,23 @@ final class SheetPrint {
           default -> -1;
         };
     if (last >= 0) printed(page, last, Math.max(page.lastRow(), 4));
+  }
+
+  /** The cost report on two pages side by side, large enough to read, line and words on both. */
+  private static void twoWide(SheetPage page, boolean metric) {
+    page.frame()
+        .twoWide(metric ? TWO_WIDE_A4 : TWO_WIDE_LETTER, CostReportColumn.IN_PLACE.ordinal());
+    page.name(
+        "_xlnm.Print_Titles",
+        "$A:$"
+            + CostReportColumn.DESCRIPTION.letter()
+            + ","
+            + Addresses.sheetName(ResultSheet.COST_REPORT.title())
+            + "!$"
+            + (Addresses.HEADER_ROW - 1)
+            + ":$"
+            + Addresses.HEADER_ROW,
+        false);
   }
 
   /** Only the first columns and rows go to paper. */

@@ -32,6 +32,26 @@ final class SheetScheduleOfValues {
     return "'Schedule of values'!$J$" + (Addresses.HEADER_ROW - 1);
   }
 
+  /** The cell of the total in place and stored. */
+  static String there() {
+    return "'Schedule of values'!$G$" + (Addresses.HEADER_ROW - 1);
+  }
+
+  /** The cell of what is held back of the value in place. */
+  static String held() {
+    return "'Schedule of values'!$N$" + (Addresses.FIRST_ROW + 3);
+  }
+
+  /** The cell of what is drawn ahead of work for the stage that is furthest ahead. */
+  static String mostAhead(LoanStatus status) {
+    int most = 0;
+    for (int i = 1; i < status.stages().size(); i++) {
+      var ahead = status.stages().get(i).ahead();
+      if (ahead.compareTo(status.stages().get(most).ahead()) > 0) most = i;
+    }
+    return "'Schedule of values'!$J$" + (Addresses.FIRST_ROW + most);
+  }
+
   /** The cell of the amount due now. */
   static String due() {
     return "'Schedule of values'!$N$" + (Addresses.FIRST_ROW + 5);
@@ -63,18 +83,14 @@ final class SheetScheduleOfValues {
         Addresses.HEADER_ROW - 1,
         7,
         "IF($D$2=0,0,$G$2/$D$2)",
-        share(sum(part(6)), sum(part(3))),
+        StageValue.share(status.stages()),
         page.number("0.0%").strong());
     SheetTables.finish(page, last, 11, 1);
     request();
   }
 
   private BigDecimal sum(Function<StageValue, BigDecimal> part) {
-    return status.stages().stream().map(part).reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
-  private static double share(BigDecimal part, BigDecimal whole) {
-    return whole.signum() == 0 ? 0 : part.doubleValue() / whole.doubleValue();
+    return StageValue.sum(status.stages(), part);
   }
 
   private Function<StageValue, BigDecimal> part(int column) {
@@ -85,7 +101,7 @@ final class SheetScheduleOfValues {
           case 3 -> s.revised();
           case 4 -> s.earned();
           case 5 -> s.stored();
-          case 6 -> s.earned().add(s.stored());
+          case 6 -> s.there();
           case 8 -> s.drawn();
           case 9 -> s.ahead();
           default -> s.toFinish();
@@ -114,13 +130,12 @@ final class SheetScheduleOfValues {
     page.formula(row, 3, report(CostReportColumn.REVISED, row), s.revised(), money);
     page.formula(row, 4, report(CostReportColumn.EARNED, row), s.earned(), money);
     page.formula(row, 5, report(CostReportColumn.STORED, row), s.stored(), money);
-    var there = s.earned().add(s.stored());
-    page.formula(row, 6, cents("$E" + row + "+$F" + row), there, money);
+    page.formula(row, 6, cents("$E" + row + "+$F" + row), s.there(), money);
     page.formula(
         row,
         7,
         "IF($D" + row + "=0,0,$G" + row + "/$D" + row + ")",
-        share(there, s.revised()),
+        s.share(),
         page.number("0.0%"));
     page.formula(row, 8, report(CostReportColumn.DRAWN, row), s.drawn(), money);
     page.formula(
@@ -175,12 +190,11 @@ final class SheetScheduleOfValues {
     page.text(
         row + 8,
         LABEL,
-        "A draw waits for the lender's inspection of the work in place, receipts, and lien releases"
-            + " from those paid with the draw before. Stored materials count only where the loan"
-            + " agreement says so.",
+        "Sheet Draws says what each draw waits for: inspections and papers. Stored materials count"
+            + " only where the loan agreement says so.",
         page.wrapped().inInk(SheetStyle.QUIET));
     page.merge(row + 8, LABEL, VALUE);
-    page.height(row + 8, 58);
+    page.height(row + 8, 44);
   }
 
   private void value(int row, String name, String formula, BigDecimal value) {

@@ -1,7 +1,6 @@
 package cornerpost.workbook;
 
 import cornerpost.check.Check;
-import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.plan.AtAGlance;
 import cornerpost.plan.AtAGlance.About;
@@ -9,9 +8,7 @@ import cornerpost.scope.Box;
 import cornerpost.scope.Room;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.Stage;
-import cornerpost.trace.Figure;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -128,12 +125,10 @@ final class SheetSummary {
   }
 
   private void floor(int totalRow) {
-    var boxes = run.plan.scope().boxes();
-    if (boxes.isEmpty()) return;
-    var unit = run.plan.scope().units().choose(Unit.M2, Unit.SQ_FT);
-    var area =
-        Figure.sum(
-            Dimension.AREA, boxes.stream().map(b -> Addresses.floorArea(b, run.plan)).toList());
+    var figures = run.plan.keyFigures();
+    if (figures.floor().isEmpty()) return;
+    var unit = figures.areaUnit();
+    var area = figures.floor().get();
     page.text(row, 0, "Floor inside the steel", label());
     page.formula(
         row,
@@ -147,7 +142,7 @@ final class SheetSummary {
         row,
         1,
         "$B$" + totalRow + "/$B$" + (row - 1),
-        run.plan.estimate().total().divide(area.in(unit), MathContext.DECIMAL64),
+        figures.costPerArea().orElseThrow(),
         page.number(run.moneySummaryFormat()));
     row++;
   }
@@ -251,7 +246,7 @@ final class SheetSummary {
     head("Stage", "Cost", "Share");
     int first = row;
     var byStage = run.plan.estimate().byStage();
-    var total = run.plan.estimate().total();
+    var figures = run.plan.keyFigures();
     int last = first + Stage.values().length - 1;
     var labels = new ArrayList<String>();
     var costs = new ArrayList<Double>();
@@ -269,7 +264,7 @@ final class SheetSummary {
               + ")",
           byStage.get(s),
           page.number("#,##0"));
-      share(first, last, byStage.get(s), total);
+      share(first, last, figures.share(byStage.get(s)));
       labels.add(s.label());
       costs.add(byStage.get(s).doubleValue());
       row++;
@@ -280,7 +275,7 @@ final class SheetSummary {
         row,
         1,
         "SUM($B$" + first + ":$B$" + last + ")",
-        total,
+        figures.total(),
         sum.formatted("#,##0").aligned(HorizontalAlignment.RIGHT));
     page.cell(row, 2, sum);
     var chart =
@@ -304,9 +299,8 @@ final class SheetSummary {
     row += 7;
   }
 
-  private void share(int first, int last, BigDecimal cost, BigDecimal total) {
+  private void share(int first, int last, BigDecimal share) {
     var sum = "SUM($B$" + first + ":$B$" + last + ")";
-    double share = total.signum() == 0 ? 0 : cost.doubleValue() / total.doubleValue();
     page.formula(row, 2, "IF(" + sum + "=0,0,$B" + row + "/" + sum + ")", share, page.number("0%"));
   }
 

@@ -41,11 +41,11 @@ class CashFlowTest {
   }
 
   private static DrawEvent monthEnd(String day) {
-    return new DrawEvent(LocalDate.parse(day), "month ended", "", false);
+    return new DrawEvent(LocalDate.parse(day), "month ended", List.of(), false);
   }
 
   private static DrawEvent complete(String day) {
-    return new DrawEvent(LocalDate.parse(day), "House complete", "", true);
+    return new DrawEvent(LocalDate.parse(day), "House complete", List.of(), true);
   }
 
   // By hand: cash 10,000, loan 30,000, 12 % a year 30/360, 10 % held. In place 8,000 in January:
@@ -114,7 +114,7 @@ class CashFlowTest {
             List.of(paid("2027-01-01", "1000")),
             n("50.00"),
             List.of(
-                new DrawEvent(LocalDate.of(2027, 1, 1), "start", "", false),
+                new DrawEvent(LocalDate.of(2027, 1, 1), "start", List.of(), false),
                 complete("2027-03-01")),
             LocalDate.of(2027, 3, 1),
             2);
@@ -151,9 +151,9 @@ class CashFlowTest {
     var end = start.plusDays(345);
     var events = new ArrayList<DrawEvent>();
     for (int i = 0; i < random.nextInt(1, 12); i++) {
-      events.add(new DrawEvent(start.plusDays(random.nextInt(0, 344)), "event", "", false));
+      events.add(new DrawEvent(start.plusDays(random.nextInt(0, 344)), "event", List.of(), false));
     }
-    events.add(new DrawEvent(end, "complete", "", true));
+    events.add(new DrawEvent(end, "complete", List.of(), true));
     var terms =
         new LoanTerms(
             loan,

@@ -133,7 +133,7 @@ class LenderArithmeticTest {
   }
 
   private static LineState line(Stage stage, String inPlace, String toComplete) {
-    return new LineState(stage, n(inPlace).add(n(toComplete)), n(inPlace), n(toComplete));
+    return new LineState("line", stage, n(inPlace).add(n(toComplete)), n(inPlace), n(toComplete));
   }
 
   @Test

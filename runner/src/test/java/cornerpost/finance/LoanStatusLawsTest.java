@@ -108,6 +108,7 @@ class LoanStatusLawsTest {
               interest,
               outlook,
               new PlannedValue.Parts(
+                  Optional.empty(),
                   STAGES,
                   List.of(STATUS, STATUS.plusMonths(4)),
                   List.of(parts, one),
@@ -177,7 +178,13 @@ class LoanStatusLawsTest {
         var parts = List.of(part, last ? BigDecimal.ONE : new BigDecimal("0.3333333333"), part);
         spans.add(
             new Outlook.Span(
-                month, from, to, day.days(from, to), Optional.of("draw"), parts, parts));
+                month,
+                from,
+                to,
+                day.days(from, to),
+                Optional.of(new DrawEvent(to, "draw", List.of(), last)),
+                parts,
+                parts));
       }
       return spans;
     }

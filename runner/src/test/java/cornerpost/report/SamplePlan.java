@@ -804,7 +804,8 @@ final class SamplePlan {
                 new BigDecimal("444.44"),
                 new BigDecimal("4000.00"),
                 new BigDecimal("4000.00"),
-                "footing inspection passed; photographs")),
+                List.of("footing inspection"),
+                List.of("photographs"))),
         stages,
         new Finance.Balance(
             new BigDecimal("12000"),

@@ -541,7 +541,8 @@ final class TestPlans {
                 new BigDecimal("900"),
                 new BigDecimal("8100"),
                 new BigDecimal("8100"),
-                "inspection of the shell"),
+                List.of("inspection of the shell"),
+                List.of("photos")),
             new Finance.Draw(
                 "draw-2",
                 LocalDate.of(2027, 6, 15),
@@ -550,7 +551,8 @@ final class TestPlans {
                 new BigDecimal("-900"),
                 new BigDecimal("4900"),
                 new BigDecimal("13000"),
-                "certificate of occupancy")),
+                List.of(),
+                List.of("certificate of occupancy"))),
         stages,
         new Finance.Balance(
             new BigDecimal("40000"),

@@ -73,7 +73,8 @@ public final class SheetFrame {
           "conditionalFormatting",
           "dataValidations",
           "hyperlinks",
-          "rowBreaks");
+          "rowBreaks",
+          "colBreaks");
 
   private final Element root;
   private final TreeMap<Integer, Double> widths = new TreeMap<>();
@@ -222,6 +223,25 @@ public final class SheetFrame {
         .set("fitToWidth", 1)
         .set("fitToHeight", 0);
     child(child("headerFooter"), "oddFooter").text(footer);
+  }
+
+  /**
+   * Prints on two pages side by side, after {@link #print}.
+   *
+   * @param percent of full size
+   * @param second the first column of the second page, the first of all is 0
+   */
+  public void twoWide(int percent, int second) {
+    child(child("sheetPr"), "pageSetUpPr").set("fitToPage", 0);
+    child("pageSetup").unset("fitToWidth").unset("fitToHeight");
+    child("pageSetup").set("scale", percent);
+    child("colBreaks")
+        .set("count", 1)
+        .set("manualBreakCount", 1)
+        .add("brk")
+        .set("id", second)
+        .set("max", 1048575)
+        .set("man", 1);
   }
 
   // ---- writing --------------------------------------------------------------------------------
