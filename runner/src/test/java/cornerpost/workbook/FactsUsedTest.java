@@ -91,9 +91,7 @@ class FactsUsedTest {
       }
     }
     // the floor area, for the cost of a square metre on the Summary
-    for (var box : plan.scope().boxes()) {
-      leaves.addAll(Addresses.floorArea(box, plan).allLeaves());
-    }
+    plan.keyFigures().floor().ifPresent(f -> leaves.addAll(f.allLeaves()));
     return leaves.stream()
         .filter(l -> l.kind() == Leaf.Kind.FACT || l.kind() == Leaf.Kind.WORKED)
         .map(Leaf::key)
