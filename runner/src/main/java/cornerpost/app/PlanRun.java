@@ -140,7 +140,7 @@ final class PlanRun {
     var scope = read.scope();
     var bookMark = "";
     var prices = Optional.<PriceBook>empty();
-    if (needsBook(request, scope, problems)) {
+    if (needsBook(request, opened, scope, problems)) {
       var named = bookName(scope);
       var found =
           named.equals(early) || scope.isEmpty()
@@ -187,14 +187,27 @@ final class PlanRun {
         .filter(n -> !n.isBlank());
   }
 
-  /** Whether a price book was asked for; that none is where one is needed is a problem. */
-  private static boolean needsBook(Request request, Optional<Scope> scope, List<Problem> problems) {
+  /**
+   * Whether a price book was asked for; that none is where one is needed is a problem, said
+   * together with whatever else is wrong.
+   */
+  private boolean needsBook(
+      Request request,
+      WorkbookReader.Opened opened,
+      Optional<Scope> scope,
+      List<Problem> problems) {
     if (request.prices.isPresent() || bookName(scope).isPresent()) return true;
-    if (scope.isPresent() && scope.get().generatesTasks()) {
-      problems.addAll(
-          new RefusedException(
-                  "Project", "no price book is named", "name one at 'Price book', or with --prices")
-              .problems());
+    var named = opened.peek(ProjectQuestions.PRICE_BOOK).filter(n -> !n.isBlank());
+    if (scope.isEmpty() && named.isPresent()) return true;
+    boolean house = scope.map(Scope::generatesTasks).orElseGet(opened::asksForHouse);
+    if (house) {
+      var place = opened.cell(ProjectQuestions.PRICE_BOOK).orElse("Project").split("!", 2);
+      problems.add(
+          Problem.fault(
+              place[0],
+              place.length > 1 ? place[1] : "",
+              "Price book is empty",
+              PriceBookFolder.expected(home)));
     }
     return false;
   }

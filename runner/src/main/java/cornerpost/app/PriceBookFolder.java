@@ -1,5 +1,6 @@
 package cornerpost.app;
 
+import cornerpost.measure.Spoken;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,7 +47,19 @@ final class PriceBookFolder {
     throw new RefusedException(
         "Price book '" + what + "'",
         "there is no such price book (a folder with " + MARK + " in it)",
-        "name one on sheet Project or with --prices; supplied are " + supplied(home));
+        expected(home));
+  }
+
+  /** What would be right where no book is named, or none is found. */
+  static String expected(Path home) {
+    var supplied = supplied(home);
+    return "expected the name of a folder of prices"
+        + (supplied.isEmpty()
+            ? ""
+            : ": supplied, with invented prices, are "
+                + Spoken.list(supplied)
+                + "; or one of your own")
+        + "; --prices names one for a single run";
   }
 
   /** A name from the workbook leads into a folder, never out of it. */

@@ -28,7 +28,9 @@ public final class ProjectQuestions {
   public static final Question PRICE_BOOK =
       Question.text(PROJECT, "Price book")
           .optional()
-          .help("The folder of the regional price book.");
+          .help(
+              "The name of a folder of prices: quarrow-plains-2026 (USD) or velmark-coast-2026 (EUR),"
+                  + " both invented for trying out, or one of your own.");
   public static final Question GENERATED_TASKS =
       Question.oneOf(PROJECT, "Generated tasks", GeneratedTasks.class)
           .standard(GeneratedTasks.ALL)

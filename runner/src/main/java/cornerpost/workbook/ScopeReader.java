@@ -122,9 +122,24 @@ final class ScopeReader {
 
   /** Read before all else, for what else must be there hangs on it. */
   private boolean generatesHouse() {
-    return !peek(ProjectQuestions.GENERATED_TASKS)
+    return generatesHouse(workbook);
+  }
+
+  private static boolean generatesHouse(StoredBook workbook) {
+    return peek(workbook, ProjectQuestions.GENERATED_TASKS)
         .filter(t -> Plain.same(t, GeneratedTasks.NONE.label()))
-        .isPresent();
+        .isEmpty();
+  }
+
+  static boolean asksForHouse(StoredBook workbook) {
+    return sheet(workbook, OwnerSheet.PROJECT).isPresent() && generatesHouse(workbook);
+  }
+
+  /** Where a line of sheet Project is answered. */
+  static Optional<String> cell(StoredBook workbook, Question question) {
+    return sheet(workbook, OwnerSheet.PROJECT)
+        .flatMap(s -> FormReader.placeOf(s, question))
+        .map(CellPlace::label);
   }
 
   /** Read first, for every other number hangs on it. */

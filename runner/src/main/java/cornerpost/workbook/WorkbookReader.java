@@ -56,6 +56,16 @@ public final class WorkbookReader {
       return book.flatMap(b -> ScopeReader.peek(b, question));
     }
 
+    /** The cell of a form line, such as {@code Project!B10}; empty where the line is missing. */
+    public Optional<String> cell(Question question) {
+      return book.flatMap(b -> ScopeReader.cell(b, question));
+    }
+
+    /** Whether it is a workbook of choices that wants a house planned, not own tasks alone. */
+    public boolean asksForHouse() {
+      return book.map(ScopeReader::asksForHouse).orElse(false);
+    }
+
     /** Reads it all; once only. */
     public Reading read(Facts facts) {
       if (book.isEmpty()) return new Reading(book, Optional.empty(), faults.all());

@@ -117,6 +117,23 @@ class RefusedInputTest {
   }
 
   @Test
+  void a_missing_price_book_is_named_with_the_other_faults_and_the_books_there_are()
+      throws IOException {
+    var places = new java.util.ArrayList<String>();
+    var run =
+        refused(
+            example(
+                book -> {
+                  var prices = entry(book, "Project", "Price book");
+                  prices.setBlank();
+                  var date = entry(book, "Project", "Start date");
+                  date.setBlank();
+                  for (var c : Arrays.asList(prices, date)) places.add(at(c));
+                }));
+    assertThat(run.err()).contains(places).contains("quarrow-plains-2026").contains("--prices");
+  }
+
+  @Test
   void an_opening_wider_than_its_wall() throws IOException {
     var run = refused(example(b -> cell(b, "Openings", "Width", 1).setCellValue(600)));
     assertThat(run.err()).contains("Openings!").contains("wall");
