@@ -1,7 +1,6 @@
 package cornerpost.plan;
 
 import cornerpost.measure.Money;
-import cornerpost.measure.Ratio;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.price.Item;
@@ -9,7 +8,6 @@ import cornerpost.price.PriceBook;
 import cornerpost.scope.OptionsQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.takeoff.Line;
-import cornerpost.takeoff.Resource;
 import cornerpost.work.WorkPlanner;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -96,10 +94,10 @@ final class Orders {
     for (var l : of) {
       var line = l.quantityId().map(lines::get);
       if (line.isPresent()) {
-        var bare =
-            line.get().quantity().in(item.contentUnit()).divide(item.content(), Ratio.PRECISION);
-        net = net.add(bare);
-        withWaste = withWaste.add(bare.multiply(BigDecimal.ONE.add(waste(line.get(), item))));
+        var measured = line.get().quantity();
+        net = net.add(item.needed(measured, Optional.empty()).in(item.soldBy()));
+        withWaste =
+            withWaste.add(item.needed(measured, line.get().waste(item.code())).in(item.soldBy()));
       }
     }
     var first = first(of);
@@ -121,18 +119,6 @@ final class Orders {
             item.leadDays(),
             orderBy.isBefore(status) && !there,
             first.map(t -> t.task().name()).orElse("")));
-  }
-
-  /** The waste that a measured line allows for this item. */
-  private static BigDecimal waste(Line line, Item item) {
-    return line.resources().stream()
-        .filter(r -> r instanceof Resource.Buy)
-        .map(r -> (Resource.Buy) r)
-        .filter(b -> b.item().equals(item.code()))
-        .findFirst()
-        .flatMap(Resource.Buy::waste)
-        .map(w -> w.value())
-        .orElse(BigDecimal.ZERO);
   }
 
   /** At the dearest rate paid for the item: where one line is quoted, it is the others' price. */

@@ -41,8 +41,7 @@ final class BoughtLines {
   void add(Line line, Resource.Buy buy) {
     var item = book.findItem(buy.item()).orElseThrow();
     var sharing = uses.get(item.code());
-    var bare = withWaste(line.named(), buy).over(Figure.constant(plain(item), item.contentUnit()));
-    var quantity = bare.times(Figure.constant("1", item.soldBy()));
+    var quantity = item.needed(line.named(), buy.waste());
     if (item.wholeOnly() && sharing.size() == 1) quantity = quantity.roundedUpTo(item.soldBy());
     addPriced(
         line.id() + ":" + item.code(),

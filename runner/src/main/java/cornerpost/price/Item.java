@@ -4,7 +4,9 @@ import static java.util.Objects.requireNonNull;
 
 import cornerpost.measure.Unit;
 import cornerpost.scope.Labelled;
+import cornerpost.trace.Figure;
 import java.math.BigDecimal;
+import java.util.Optional;
 
 /**
  * Something a price book sells, hires or charges.
@@ -72,5 +74,17 @@ public record Item(
     if (low.signum() < 0) throw new IllegalArgumentException("a price below nothing: " + low);
     if (content.signum() <= 0) throw new IllegalArgumentException("content must be positive");
     if (source.isBlank()) throw new IllegalArgumentException("a price without a source");
+  }
+
+  /**
+   * What a measured quantity asks for, in units sold by and before it is rounded up to whole ones.
+   *
+   * @param waste share on top, where there is any
+   */
+  public Figure needed(Figure net, Optional<Figure> waste) {
+    var gross = waste.map(w -> net.times(Figure.count(1).plus(w))).orElse(net);
+    return gross
+        .over(Figure.constant(content.toPlainString(), contentUnit))
+        .times(Figure.constant("1", soldBy));
   }
 }

@@ -4,6 +4,7 @@ import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.plan.CuttingPlan;
 import cornerpost.plan.OrderRow;
+import cornerpost.plan.OrderTotals;
 import cornerpost.plan.Plan;
 import cornerpost.price.CostLine;
 import cornerpost.price.PriceBook;
@@ -13,6 +14,7 @@ import cornerpost.trace.Figure;
 import cornerpost.trace.Leaf;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 
 /**
  * The plan as JSON, as {@code docs/plan.schema.json} describes it: every figure of the workbook at
@@ -46,6 +48,15 @@ public final class PlanJson {
     out.objects("quantities", plan.lines(), this::quantity);
     out.objects("costLines", plan.estimate().lines(), this::costLine);
     out.objects("orders", plan.orders(), this::order);
+    var rounding = OrderTotals.roundingByGroup(plan.orders());
+    out.objects(
+        "orderTotals",
+        List.copyOf(OrderTotals.byGroup(plan.orders()).entrySet()),
+        g -> {
+          out.text("group", g.getKey().label());
+          out.number("amount", g.getValue());
+          out.number("roundingCost", rounding.get(g.getKey()));
+        });
     out.objects("cuttingPlans", plan.cutting(), this::cutting);
     new ScheduleJson(plan, out).write();
     new MoneyJson(plan, out).write();

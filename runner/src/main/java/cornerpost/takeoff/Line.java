@@ -6,6 +6,8 @@ import cornerpost.measure.Unit;
 import cornerpost.scope.Stage;
 import cornerpost.trace.Figure;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One measured quantity.
@@ -54,5 +56,17 @@ public record Line(
   /** The quantity as a row: whoever uses it points at the row. */
   public Figure named() {
     return quantity.named(id, description, shownIn);
+  }
+
+  /** The share of waste that it allows for an item it buys; empty where there is none. */
+  public Optional<Figure> waste(String item) {
+    return resources.stream()
+        .flatMap(
+            r ->
+                r instanceof Resource.Buy b && b.item().equals(item)
+                    ? Stream.of(b)
+                    : Stream.empty())
+        .findFirst()
+        .flatMap(Resource.Buy::waste);
   }
 }

@@ -4,9 +4,14 @@ import cornerpost.plan.OrderRow;
 import cornerpost.plan.OrderTotals;
 import cornerpost.plan.Plan;
 import cornerpost.price.CostLine;
+import cornerpost.price.Item;
+import cornerpost.takeoff.Line;
 import java.math.BigDecimal;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Sheet Buying list: every item once, for all the lines that use it. */
 final class SheetBuyingList {
@@ -42,11 +47,13 @@ final class SheetBuyingList {
     page.headIndented(Addresses.HEADER_ROW, 5, 9, 12);
     page.headRight(Addresses.HEADER_ROW, 3, 4, 6, 7, 8, 10, 11, 13);
     page.widths(26, 30, 52, 11, 11, 9, 13, 13, 16, 7, 16, 7, 40, 13);
+    var lines = new HashMap<String, Line>();
+    for (var l : run.plan.lines()) lines.put(l.id(), l);
     int row = Addresses.FIRST_ROW;
     OrderRow before = null;
     for (var o : sorted(run.plan)) {
       boolean first = before == null || before.group() != o.group();
-      write(run, page, row, o, first);
+      write(run, page, lines, row, o, first);
       if (!first) page.fold(row);
       before = o;
       row++;
@@ -88,7 +95,8 @@ final class SheetBuyingList {
     }
   }
 
-  private static void write(ResultRun run, SheetPage page, int row, OrderRow o, boolean first) {
+  private static void write(
+      ResultRun run, SheetPage page, Map<String, Line> lines, int row, OrderRow o, boolean first) {
     var plain = first ? SheetQuantities.ruled(page.plain()) : page.plain();
     var right = plain.aligned(SheetQuantities.RIGHT);
     var money = right.formatted(run.moneyFormat());
@@ -101,7 +109,11 @@ final class SheetBuyingList {
     bought(run, page, row, o, right.formatted("#,##0.##").strong());
     page.text(row, 5, o.unit().symbol(), plain.indented());
     amount(run, page, row, o, money);
-    page.number(row, 7, o.roundingCost(), money.inInk(SheetStyle.QUIET));
+    var more = money.inInk(SheetStyle.QUIET);
+    rounding(run, lines, o, row)
+        .ifPresentOrElse(
+            f -> page.formula(row, 7, f, o.roundingCost(), more),
+            () -> page.number(row, 7, o.roundingCost(), more));
     page.date(row, 8, o.orderBy(), o.late() ? date.strong().inInk(SheetStyle.STOP) : date);
     page.text(row, 9, o.late() ? "late" : "", plain.strong().inInk(SheetStyle.STOP).indented());
     page.date(row, 10, o.neededOn(), date);
@@ -135,6 +147,44 @@ final class SheetBuyingList {
     } else {
       page.number(row, 6, o.amount(), look);
     }
+  }
+
+  /**
+   * What whole ones cost over the bare need, live: the line of packs where lines share them, else
+   * what is bought less what its one line asks for. Where a quote stands, the number of the run.
+   */
+  private static Optional<String> rounding(
+      ResultRun run, Map<String, Line> lines, OrderRow o, int row) {
+    var item = run.plan.book().flatMap(b -> b.findItem(o.item())).filter(Item::wholeOnly);
+    var bought = of(run, o);
+    if (item.isEmpty() || bought.stream().anyMatch(l -> l.quote().isPresent())) {
+      return Optional.empty();
+    }
+    var packs = bought.stream().filter(l -> l.quantityId().isEmpty()).findFirst();
+    if (packs.isPresent()) {
+      var quantity = cost(run, CostPlanColumn.QUANTITY, packs.get());
+      return Optional.of(
+          run.rounded("MAX(0," + quantity + ")*" + cost(run, CostPlanColumn.RATE, packs.get())));
+    }
+    if (bought.size() != 1) return Optional.empty();
+    var only = bought.get(0);
+    var line = only.quantityId().map(lines::get);
+    return line.map(
+        l -> {
+          var need = item.get().needed(l.named(), l.waste(o.item()));
+          return run.rounded(
+              "MAX(0,$E"
+                  + row
+                  + "-("
+                  + need.formula(run.addresses, o.unit())
+                  + "))*"
+                  + cost(run, CostPlanColumn.RATE, only));
+        });
+  }
+
+  private static String cost(ResultRun run, CostPlanColumn column, CostLine line) {
+    int row = run.addresses.costRow(line.id()).orElseThrow();
+    return Addresses.at(ResultSheet.COST_PLAN, column.letter(), row);
   }
 
   private static List<CostLine> of(ResultRun run, OrderRow o) {

@@ -184,6 +184,37 @@ class HousePlanTest {
     assertThat(plan.orders()).extracting(OrderRow::item).containsAll(new HashSet<>(bought));
   }
 
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"one-bedroom-40hc", "studio-20hc-metric", "two-bedroom-two-boxes"})
+  void each_kind_of_supplier_comes_to_its_rows(String example) {
+    var orders = plan(example).orders();
+    var totals = OrderTotals.byGroup(orders);
+    var rounding = OrderTotals.roundingByGroup(orders);
+    assertThat(sum(List.copyOf(totals.values())))
+        .isEqualByComparingTo(sum(orders.stream().map(OrderRow::amount).toList()));
+    totals.forEach(
+        (group, total) -> {
+          var rows = orders.stream().filter(o -> o.group() == group).toList();
+          assertThat(total).isEqualByComparingTo(sum(rows.stream().map(OrderRow::amount).toList()));
+          assertThat(rounding.get(group))
+              .isEqualByComparingTo(sum(rows.stream().map(OrderRow::roundingCost).toList()))
+              .isLessThan(total);
+        });
+  }
+
+  // By hand: 20 boards of 12 ft at 15.72 for 18 rows of 12 ft with a tenth more, 19.8 boards.
+  @Test
+  void whole_boards_cost_more_by_what_is_not_needed_of_the_last() {
+    var boards =
+        plan("one-bedroom-40hc").orders().stream()
+            .filter(o -> o.item().equals("deck-board-softwood"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(boards.net()).isEqualByComparingTo("18");
+    assertThat(boards.buy()).isEqualByComparingTo("20");
+    assertThat(boards.roundingCost()).isEqualByComparingTo("3.14"); // 0.2 x 15.72
+  }
+
   private static BigDecimal tiny() {
     return new BigDecimal("0.000001");
   }
