@@ -6,32 +6,48 @@ import java.util.Locale;
 /**
  * Prints how near the crew-limited sequencer comes to the best schedules known, for a time limit on one thread.
  *
- * <p>Arguments: seconds of processor time an instance (default 1), seed (default 1), then the sets (default all). The limit
- * is of the thread's own processor time, so that a busy machine measures the same. Each schedule is checked by {@link
- * Feasible} before it counts.
+ * <p>Arguments: seconds of processor time an instance (default 1), seeds (default 1; with commas), the sets (default all;
+ * with commas), every how manieth instance (default 1, all), and a word that the file name must hold (default any). The
+ * limit is of the thread's own processor time, so that a busy machine measures the same. Each schedule is checked by
+ * {@link Feasible} before it counts.
  */
 public final class QualityTable {
   private final double seconds;
   private final long seed;
+  private final int step;
+  private final String word;
 
-  private QualityTable(double seconds, long seed) {
+  private QualityTable(double seconds, long seed, int step, String word) {
     this.seconds = seconds;
     this.seed = seed;
+    this.step = step;
+    this.word = word;
   }
 
   public static void main(String[] args) {
     double seconds = args.length > 0 ? Double.parseDouble(args[0]) : 1;
-    long seed = args.length > 1 ? Long.parseLong(args[1]) : 1;
-    var table = new QualityTable(seconds, seed);
-    new QualityTable(0.05, 0).set("j30"); // lets the compiler see the code before anything is measured
-    System.out.println();
-    for (String set : args.length > 2 ? args[2].split(",") : new String[] {"patterson", "j30", "j60", "j120"}) {
-      System.out.println(table.set(set));
+    String[] seeds = (args.length > 1 ? args[1] : "1").split(",");
+    String[] sets = (args.length > 2 ? args[2] : "patterson,j30,j60,j120").split(",");
+    int step = args.length > 3 ? Integer.parseInt(args[3]) : 1;
+    String word = args.length > 4 ? args[4] : "";
+    for (String set : new String[] {"j30", "j120"}) { // lets the compiler see the code before anything is measured
+      new QualityTable(set.equals("j30") ? 0.05 : 0.3, 0, 1, "").set(set);
+    }
+    for (String set : sets) {
+      double points = 0;
+      for (String seed : seeds) {
+        points += new QualityTable(seconds, Long.parseLong(seed), step, word).set(set);
+      }
+      if (seeds.length > 1) {
+        System.out.printf(Locale.ROOT, "%-9s mean of %d seeds: %.3f points more%n", set, seeds.length, points / seeds.length);
+      }
     }
   }
 
-  private String set(String set) {
+  /** Prints a line; gives the percentage points above the best known. */
+  private double set(String set) {
     boolean patterson = set.equals("patterson");
+    int at = 0;
     int instances = 0;
     int atBest = 0;
     int proved = 0;
@@ -42,6 +58,9 @@ public final class QualityTable {
     double total = 0;
     var missed = new StringBuilder();
     for (var e : Networks.known(patterson ? set : "psplib/" + set).entrySet()) {
+      if (at++ % step != 0 || !e.getKey().contains(word)) {
+        continue;
+      }
       var problem = patterson ? Networks.patterson(e.getKey()) : Networks.psplib(set, e.getKey());
       var network = problem.network(Networks.EVERY_DAY);
       long begun = processorTime();
@@ -68,11 +87,15 @@ public final class QualityTable {
       longest = Math.max(longest, took);
       total += took;
     }
-    return String.format(
+    if (seed == 0) {
+      return 0; // warming up
+    }
+    System.out.printf(
         Locale.ROOT,
-        "%-9s n %3d | at best known %3d | proved %3d | above critical path %.3f %% (best known %.3f %%, %.3f points more) | schedules %,d"
-            + " | time mean %.3f s, longest %.2f s |%s",
+        "%-9s seed %d, n %3d | at best known %3d | proved %3d | above critical path %.3f %% (best known %.3f %%, %.3f points more) | schedules %,d"
+            + " | time mean %.3f s, longest %.2f s |%s%n",
         set,
+        seed,
         instances,
         atBest,
         proved,
@@ -83,6 +106,7 @@ public final class QualityTable {
         total / instances,
         longest,
         missed);
+    return (ours - best) / instances;
   }
 
   private static long processorTime() {

@@ -8,6 +8,11 @@ final class ScaledDecoder extends Decoder {
   final int[] start;
   final int[] kept;
   private final int[] back;
+  private final int[] finish; // for a moment
+  private final int[] firstBefore; // pairs of a task before and its lag, one task after another
+  private final int[] linksBefore;
+  private final int[] firstAfter;
+  private final int[] linksAfter;
   private final long[] free;
   private final int[] counts;
   private final boolean orderKeepsWaiting;
@@ -21,6 +26,11 @@ final class ScaledDecoder extends Decoder {
     start = new int[size];
     kept = new int[size];
     back = new int[size];
+    finish = new int[size];
+    firstBefore = new int[size + 1];
+    linksBefore = inARow(p.before, p.lagBefore, firstBefore);
+    firstAfter = new int[size + 1];
+    linksAfter = inARow(p.after, p.lagAfter, firstAfter);
     free = new long[project.horizon + 2];
     counts = new int[project.horizon + 3];
     boolean keeps = true;
@@ -36,61 +46,89 @@ final class ScaledDecoder extends Decoder {
     Arrays.fill(free, p.available);
   }
 
+  private static int[] inARow(int[][] task, int[][] lag, int[] first) {
+    for (int j = 0; j < task.length; j++) {
+      first[j + 1] = first[j] + 2 * task[j].length;
+    }
+    int[] row = new int[first[task.length]];
+    for (int j = 0; j < task.length; j++) {
+      for (int a = 0; a < task[j].length; a++) {
+        row[first[j] + 2 * a] = task[j][a];
+        row[first[j] + 2 * a + 1] = lag[j][a];
+      }
+    }
+    return row;
+  }
+
   @Override
   long forward(int[] list) {
-    Arrays.fill(free, 0, used, p.available);
+    clear();
+    long[] free = this.free;
+    int[] start = this.start;
+    int[] links = linksBefore;
+    int[] first = firstBefore;
     int last = 0;
-    for (int k = 0; k < size; k++) {
-      int j = list[k];
+    for (int j : list) {
       int t = p.release[j];
-      int[] before = p.before[j];
-      int[] lag = p.lagBefore[j];
-      for (int a = 0; a < before.length; a++) {
-        t = Math.max(t, start[before[a]] + lag[a]);
+      for (int a = first[j]; a < first[j + 1]; a += 2) {
+        t = Math.max(t, start[links[a]] + links[a + 1]);
       }
-      t = fit(j, t);
+      int d = p.duration[j];
+      long demand = p.demand[j];
+      t = demand == 0 ? t : fit(free, t, d, demand);
       start[j] = t;
-      last = Math.max(last, t + p.duration[j]);
+      last = Math.max(last, t + d);
     }
     used = last;
     end = last;
     return last;
   }
 
-  private int fit(int j, int from) {
-    long demand = p.demand[j];
-    int d = p.duration[j];
-    if (demand == 0) {
-      return from;
-    }
-    int t = from;
-    int run = 0;
+  private void clear() {
+    Arrays.fill(free, 0, used, p.available);
+  }
+
+  /**
+   * The first moment from which there is room, which is taken. Looks at each stretch from its last
+   * step, so that it passes over a busy time in strides of the duration.
+   */
+  private int fit(long[] free, int from, int duration, long demand) {
     long guards = p.guards;
-    while (run < d) {
-      run = (free[t] - demand & guards) == guards ? run + 1 : 0;
-      t++;
+    int t = from;
+    int known = from; // from here to the end of the stretch there is something left to look at
+    int u = from + duration;
+    while (--u >= known) {
+      if ((free[u] - demand & guards) != guards) {
+        known = t + duration;
+        t = u + 1;
+        u = t + duration;
+      }
     }
-    for (int u = t - d; u < t; u++) {
-      free[u] -= demand;
+    for (int v = t; v < t + duration; v++) {
+      free[v] -= demand;
     }
-    return t - d;
+    return t;
   }
 
   @Override
   long backward(int[] list) {
-    Arrays.fill(free, 0, used, p.available);
+    clear();
+    long[] free = this.free;
+    int[] start = this.start;
+    int[] links = linksAfter;
+    int[] first = firstAfter;
     int last = 0;
     for (int k = size - 1; k >= 0; k--) {
       int j = list[k];
       int t = 0;
-      int[] after = p.after[j];
-      int[] lag = p.lagAfter[j];
-      for (int a = 0; a < after.length; a++) {
-        t = Math.max(t, start[after[a]] + lag[a]);
+      for (int a = first[j]; a < first[j + 1]; a += 2) {
+        t = Math.max(t, start[links[a]] + links[a + 1]);
       }
-      t = fit(j, t);
+      int d = p.duration[j];
+      long demand = p.demand[j];
+      t = demand == 0 ? t : fit(free, t, d, demand);
       start[j] = t; // counted back from the end, to the finish
-      last = Math.max(last, t + p.duration[j]);
+      last = Math.max(last, t + d);
     }
     used = last;
     for (int j = 0; j < size; j++) {
@@ -112,23 +150,32 @@ final class ScaledDecoder extends Decoder {
 
   /** Counting sort; ties in the order of waiting, which is that of the numbers. */
   private void sort(int[] list, boolean byFinish) {
+    int[] at = start;
+    if (byFinish) {
+      at = finish;
+      for (int j = 0; j < size; j++) {
+        at[j] = start[j] + p.duration[j];
+      }
+    }
     int low = Integer.MAX_VALUE;
     int high = Integer.MIN_VALUE;
     for (int j = 0; j < size; j++) {
-      int at = byFinish ? start[j] + p.duration[j] : start[j];
-      low = Math.min(low, at);
-      high = Math.max(high, at);
+      low = Math.min(low, at[j]);
+      high = Math.max(high, at[j]);
     }
     int span = high - low + 2;
+    int[] counts = this.counts;
     Arrays.fill(counts, 0, span, 0);
     for (int j = 0; j < size; j++) {
-      counts[(byFinish ? start[j] + p.duration[j] : start[j]) - low + 1]++;
+      counts[at[j] - low + 1]++;
     }
+    int sum = 0;
     for (int t = 1; t < span; t++) {
-      counts[t] += counts[t - 1];
+      sum += counts[t];
+      counts[t] = sum;
     }
     for (int j = 0; j < size; j++) {
-      list[counts[(byFinish ? start[j] + p.duration[j] : start[j]) - low]++] = j;
+      list[counts[at[j] - low]++] = j;
     }
     if (!orderKeepsWaiting) {
       order.repair(list);
@@ -139,11 +186,12 @@ final class ScaledDecoder extends Decoder {
   int unmoved() {
     int least = Integer.MAX_VALUE;
     for (int j = 0; j < size; j++) {
-      least = Math.min(least, back[j] - start[j]);
+      finish[j] = back[j] - start[j];
+      least = Math.min(least, finish[j]);
     }
     int count = 0;
     for (int j = 0; j < size; j++) {
-      count += back[j] - start[j] == least ? 1 : 0;
+      count += finish[j] == least ? 1 : 0;
     }
     return count;
   }
