@@ -2,12 +2,13 @@ package cornerpost.schedule;
 
 import java.lang.management.ManagementFactory;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Prints how near the crew-limited sequencer comes to the best schedules known, for a time limit on one thread.
  *
  * <p>Arguments: seconds of processor time an instance (default 1), seeds (default 1; with commas), the sets (default all;
- * with commas), every how manieth instance (default 1, all), and a word that the file name must hold (default any). The
+ * with commas), every how manieth instance (default 1, all), and a pattern to be found in the file name (default any). The
  * limit is of the thread's own processor time, so that a busy machine measures the same. Each schedule is checked by
  * {@link Feasible} before it counts.
  */
@@ -58,7 +59,7 @@ public final class QualityTable {
     double total = 0;
     var missed = new StringBuilder();
     for (var e : Networks.known(patterson ? set : "psplib/" + set).entrySet()) {
-      if (at++ % step != 0 || !e.getKey().contains(word)) {
+      if (at++ % step != 0 || !Pattern.compile(word).matcher(e.getKey()).find()) {
         continue;
       }
       var problem = patterson ? Networks.patterson(e.getKey()) : Networks.psplib(set, e.getKey());

@@ -26,7 +26,7 @@ final class CalendarDecoder extends Decoder {
     g = network.graph();
     use = new CrewUse(network);
     plan = new Sweep(g);
-    task = Arrays.stream(g.order).filter(i -> g.state[i] != Graph.DONE).toArray();
+    task = Arrays.stream(g.order()).filter(i -> g.state[i] != Graph.DONE).toArray();
     int[] number = new int[g.size];
     Arrays.fill(number, -1);
     for (int k = 0; k < size; k++) {
@@ -79,6 +79,11 @@ final class CalendarDecoder extends Decoder {
     }
     plan.end = end;
     return end;
+  }
+
+  @Override
+  long stretched(long end, double more) {
+    return end + (long) ((end - g.start) * more);
   }
 
   private void put(int i, long at) {

@@ -7,6 +7,8 @@ package cornerpost.schedule;
  * property.
  */
 abstract class Decoder {
+  static final long NONE = Long.MAX_VALUE;
+
   final int size;
 
   Decoder(int size) {
@@ -18,6 +20,18 @@ abstract class Decoder {
    * is better.
    */
   abstract long forward(int[] list);
+
+  /**
+   * The same, given up at once with {@link #NONE} where it turns out that it would end after the
+   * limit; then there is no last schedule.
+   */
+  long forward(int[] list, long limit) {
+    long end = forward(list);
+    return end > limit ? NONE : end;
+  }
+
+  /** The end of a schedule that takes so much more time than one with the given end. */
+  abstract long stretched(long end, double more);
 
   /**
    * Each task in turn, from the back of the list, as late as its links and the crews still free

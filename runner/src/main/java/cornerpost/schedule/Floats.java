@@ -22,6 +22,8 @@ record Floats(Sweep early, long[] latePlace, long[] total, long[] free) {
   static Floats of(Sweep early, long[] minutes) {
     Graph g = early.graph;
     long[] late = early.backward(minutes, early.end);
+    long[] place = early.place;
+    long[] inLink = g.inLink;
     long[] total = new long[g.size];
     long[] free = new long[g.size];
     int like = -1; // a task of work with the same calendar: the end is the same number to both
@@ -30,21 +32,30 @@ record Floats(Sweep early, long[] latePlace, long[] total, long[] free) {
       if (g.state[i] == Graph.DONE) {
         continue;
       }
-      total[i] = g.floatMinutes(i, early.place[i], late[i]);
-      long slack;
       if (g.kind[i] == Graph.WORK) {
         if (like < 0 || g.calendar[i] != g.calendar[like]) {
           like = i;
           number = g.calendar[i].worked(early.end);
         }
-        slack = number - minutes[i] - early.place[i];
+        total[i] = late[i] - place[i];
+        free[i] = Math.min(total[i], number - minutes[i] - place[i]);
       } else {
-        slack = g.floatMinutes(i, early.place[i], g.placeFinishingBy(i, early.end, minutes[i]));
+        total[i] = g.floatMinutes(i, place[i], late[i]);
+        long last = g.placeFinishingBy(i, early.end, minutes[i]);
+        free[i] = Math.min(total[i], g.floatMinutes(i, place[i], last));
       }
-      for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
-        slack = Math.min(slack, early.slackOut(i, o, minutes));
+    }
+    for (int i = 0; i < g.size; i++) {
+      int last = g.inFirst[i + 1];
+      for (int k = g.inFirst[i]; k < last; k++) {
+        long link = inLink[k];
+        int b = Graph.task(link);
+        long slack =
+            Graph.slow(link)
+                ? early.slack(g.in[k], minutes)
+                : place[i] - Graph.step(link, minutes[b], minutes[i]) - place[b];
+        free[b] = Graph.sooner(free[b], slack);
       }
-      free[i] = Math.min(slack, total[i]);
     }
     return new Floats(early, late, total, free);
   }

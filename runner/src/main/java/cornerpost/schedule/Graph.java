@@ -1,6 +1,7 @@
 package cornerpost.schedule;
 
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 
 /**
  * A network on flat arrays, and the arithmetic of one link, forward and backward.
@@ -20,11 +21,11 @@ final class Graph {
   static final byte RUNNING = 1;
   static final byte DONE = 2;
 
-  /** Ways in which a link adds up, as bits: from the start, to the finish. */
-  static final byte FROM_START = 1;
+  /** A link that needs calendars to add up, see {@link #inLink}. */
+  static final int SLOW = 1 << 31;
 
-  static final byte TO_FINISH = 2;
-  static final byte SLOW = 4;
+  private static final int FROM_FINISH = 2;
+  private static final int TO_FINISH = 1;
 
   static final long NEVER = Long.MAX_VALUE / 4;
 
@@ -39,7 +40,7 @@ final class Graph {
   final long[] realFinish;
 
   final int links;
-  final int[] before;
+  final int[] before; // shared with the network, not to be written to
   final int[] after;
   final boolean[] fromStart;
   final boolean[] toFinish;
@@ -50,14 +51,19 @@ final class Graph {
   final int[] in;
   final int[] outFirst;
   final int[] out;
-  final int[] inTask; // the task before of in[k], side by side for the passes; likewise outTask
-  final int[] outTask;
-  final byte[] inSum; // how a link adds up without its calendar; SLOW if it cannot
-  final byte[] outSum;
-  final long[] inLag;
-  final long[] outLag;
+
+  /**
+   * For each of {@link #in} what the passes need, in one number: the lag in the upper half; in the
+   * lower the task before, whether its finish counts, whether the finish of the task after counts,
+   * and SLOW in the sign.
+   */
+  final long[] inLink;
+
+  final int[] sort; // see sorts
+  final boolean[] quickIn; // whether no link into the task is slow
   final long[] firstPlace; // by its release alone
-  final int[] order; // every task after those it waits for; ties by position in the network
+  private final boolean listed; // whether every task is listed after those it waits for
+  private volatile int[] order;
   final long start;
 
   Graph(Network network) {
@@ -86,8 +92,8 @@ final class Graph {
     }
 
     links = network.links().size();
-    before = new int[links];
-    after = new int[links];
+    before = network.before();
+    after = network.after();
     fromStart = new boolean[links];
     toFinish = new boolean[links];
     lag = new long[links];
@@ -96,16 +102,35 @@ final class Graph {
     outFirst = new int[size + 1];
     in = new int[links];
     out = new int[links];
-    for (int l = 0; l < links; l++) {
-      Link link = network.links().get(l);
-      before[l] = network.before(l);
-      after[l] = network.after(l);
-      fromStart[l] = link.relation().fromStart();
-      toFinish[l] = link.relation().toFinish();
-      lag[l] = link.lagMinutes();
-      plainLag[l] = lag[l] == 0 || link.lagUnit() == LagUnit.ELAPSED_MINUTES;
-      inFirst[after[l] + 1]++;
-      outFirst[before[l] + 1]++;
+    sort = sorts();
+    long[] packed = new long[links]; // as inLink, without the task
+    boolean inTheirPlace = true;
+    int l = 0;
+    for (Link link : network.links()) {
+      int i = before[l];
+      int j = after[l];
+      boolean fromFinish = !link.relation().fromStart();
+      boolean finish = link.relation().toFinish();
+      long minutesOfLag = link.lagMinutes();
+      boolean plain = minutesOfLag == 0 || link.lagUnit() == LagUnit.ELAPSED_MINUTES;
+      fromStart[l] = !fromFinish;
+      toFinish[l] = finish;
+      lag[l] = minutesOfLag;
+      plainLag[l] = plain;
+      boolean sums =
+          sort[i] >= 0
+              && sort[i] == sort[j]
+              && (minutesOfLag == 0 || !plain)
+              && (int) minutesOfLag == minutesOfLag;
+      packed[l] =
+          minutesOfLag << 32
+              | (sums ? 0 : SLOW & 0xFFFFFFFFL)
+              | (fromFinish ? FROM_FINISH : 0)
+              | (finish ? TO_FINISH : 0);
+      inFirst[j + 1]++;
+      outFirst[i + 1]++;
+      inTheirPlace &= i < j;
+      l++;
     }
     for (int i = 0; i < size; i++) {
       inFirst[i + 1] += inFirst[i];
@@ -113,23 +138,19 @@ final class Graph {
     }
     int[] nextIn = Arrays.copyOf(inFirst, size);
     int[] nextOut = Arrays.copyOf(outFirst, size);
-    inTask = new int[links];
-    outTask = new int[links];
-    inSum = new byte[links];
-    outSum = new byte[links];
-    inLag = new long[links];
-    outLag = new long[links];
-    for (int l = 0; l < links; l++) {
-      int k = nextIn[after[l]]++;
-      int o = nextOut[before[l]]++;
+    inLink = new long[links];
+    quickIn = new boolean[size];
+    Arrays.fill(quickIn, true);
+    for (l = 0; l < links; l++) {
+      int i = before[l];
+      int j = after[l];
+      int k = nextIn[j]++;
+      int o = nextOut[i]++;
       in[k] = l;
       out[o] = l;
-      inTask[k] = before[l];
-      outTask[o] = after[l];
-      inLag[k] = lag[l];
-      outLag[o] = lag[l];
-      inSum[k] = sum(l);
-      outSum[o] = inSum[k];
+      long link = packed[l];
+      inLink[k] = link | (long) i << 2;
+      quickIn[j] &= (int) link >= 0;
     }
     firstPlace = new long[size];
     for (int i = 0; i < size; i++) {
@@ -140,30 +161,73 @@ final class Graph {
               && release[i] == release[i - 1];
       firstPlace[i] = same ? firstPlace[i - 1] : placeStartingFrom(i, release[i]);
     }
-    order = inOrder();
+    listed = inTheirPlace;
+  }
+
+  /** Every task after those it waits for; first those that wait for none, in the order listed. */
+  int[] order() {
+    int[] known = order;
+    if (known == null) {
+      known = inOrder();
+      order = known;
+    }
+    return known;
   }
 
   /**
-   * Between two tasks of work in one calendar, neither begun, a link is a difference of two places:
-   * the moments it goes through come back to the same number.
+   * Another such order: as listed where that is one, given as null. The passes then go through
+   * memory from one end to the other, and no order need be found.
    */
-  private byte sum(int l) {
-    int i = before[l];
-    int j = after[l];
-    boolean plain =
-        kind[i] == WORK
-            && kind[j] == WORK
-            && calendar[i] == calendar[j]
-            && state[i] == NOT_STARTED
-            && state[j] == NOT_STARTED
-            && (lag[l] == 0 || !plainLag[l]);
-    return plain ? (byte) ((fromStart[l] ? FROM_START : 0) | (toFinish[l] ? TO_FINISH : 0)) : SLOW;
+  int[] passOrder() {
+    return listed ? null : order();
   }
 
-  /** How much later than the task before the task after is at least, in places. */
-  static long step(byte sum, long lag, long durationBefore, long durationAfter) {
-    long from = (sum & FROM_START) != 0 ? lag : lag + durationBefore;
-    return (sum & TO_FINISH) != 0 ? from - durationAfter : from;
+  /**
+   * A number for each task: equal for tasks of work in one calendar that have not begun, negative
+   * for all others. Between two with the same number a link is a difference of two places: the
+   * moments it goes through come back to the same number.
+   */
+  private int[] sorts() {
+    int[] sort = new int[size];
+    var met = new IdentityHashMap<WorkCalendar, Integer>();
+    int number = 0;
+    for (int i = 0; i < size; i++) {
+      if (i == 0 || calendar[i] != calendar[i - 1]) {
+        number = met.computeIfAbsent(calendar[i], c -> met.size());
+      }
+      sort[i] = kind[i] == WORK && state[i] == NOT_STARTED ? number : -1;
+    }
+    return sort;
+  }
+
+  /** The other task of a link in {@link #inLink}. */
+  static int task(long link) {
+    return ((int) link & ~SLOW) >>> 2;
+  }
+
+  static boolean slow(long link) {
+    return (int) link < 0;
+  }
+
+  /**
+   * How much later than the task before the task after is at least, in places, for a link that is
+   * not slow. Without a branch: which relation comes next cannot be foreseen.
+   */
+  static long step(long link, long durationBefore, long durationAfter) {
+    long finishBefore = -((link & FROM_FINISH) >> 1);
+    long finishAfter = -(link & TO_FINISH);
+    return (link >> 32) + (durationBefore & finishBefore) - (durationAfter & finishAfter);
+  }
+
+  /** The larger of two numbers, without a branch; for numbers as far apart as NEVER at the most. */
+  static long later(long a, long b) {
+    long more = b - a;
+    return a + (more & ~(more >> 63));
+  }
+
+  static long sooner(long a, long b) {
+    long less = b - a;
+    return a + (less & less >> 63);
   }
 
   private void progress(int i, Progress p, long status, boolean elapsed) {
@@ -203,8 +267,9 @@ final class Graph {
     for (int k = 0; k < count; k++) {
       int i = found[k];
       for (int o = outFirst[i]; o < outFirst[i + 1]; o++) {
-        if (--waiting[after[out[o]]] == 0) {
-          found[count++] = after[out[o]];
+        int j = after[out[o]];
+        if (--waiting[j] == 0) {
+          found[count++] = j;
         }
       }
     }

@@ -204,13 +204,13 @@ public final class Network {
     return of(activities, others, crews, start, defaultCalendar, status);
   }
 
-  /** Position of the task that the link leads from. */
-  int before(int link) {
-    return before[link];
+  /** For each link the position of the task that it leads from; not to be written to. */
+  int[] before() {
+    return before;
   }
 
-  int after(int link) {
-    return after[link];
+  int[] after() {
+    return after;
   }
 
   WorkCalendar calendar(int index) {

@@ -7,6 +7,7 @@ final class ScaledDecoder extends Decoder {
   final ScaledProject p;
   final int[] start;
   final int[] kept;
+  private final int[] tail; // from the start of a task to the end of the whole, at least
   private final int[] back;
   private final int[] finish; // for a moment
   private final int[] firstBefore; // pairs of a task before and its lag, one task after another
@@ -44,6 +45,14 @@ final class ScaledDecoder extends Decoder {
     orderKeepsWaiting = keeps;
     order = new Order(p.before, p.after);
     Arrays.fill(free, p.available);
+    tail = new int[size];
+    for (int j = size - 1; j >= 0; j--) {
+      tail[j] = p.duration[j];
+      for (int a = 0; a < p.after[j].length; a++) {
+        int s = p.after[j][a];
+        tail[j] = Math.max(tail[j], p.lagAfter[j][a] - p.duration[s] + p.duration[j] + tail[s]);
+      }
+    }
   }
 
   private static int[] inARow(int[][] task, int[][] lag, int[] first) {
@@ -62,7 +71,13 @@ final class ScaledDecoder extends Decoder {
 
   @Override
   long forward(int[] list) {
+    return forward(list, NONE);
+  }
+
+  @Override
+  long forward(int[] list, long limit) {
     clear();
+    int most = (int) Math.min(limit, Integer.MAX_VALUE / 2);
     long[] free = this.free;
     int[] start = this.start;
     int[] links = linksBefore;
@@ -78,10 +93,19 @@ final class ScaledDecoder extends Decoder {
       t = demand == 0 ? t : fit(free, t, d, demand);
       start[j] = t;
       last = Math.max(last, t + d);
+      if (t + tail[j] > most) {
+        used = Math.max(used, last);
+        return NONE;
+      }
     }
     used = last;
     end = last;
     return last;
+  }
+
+  @Override
+  long stretched(long end, double more) {
+    return end + (long) (end * more);
   }
 
   private void clear() {
@@ -254,7 +278,7 @@ final class ScaledDecoder extends Decoder {
       number[p.task[k]] = k;
     }
     plan.end = Long.MIN_VALUE;
-    for (int i : g.order) {
+    for (int i : g.order()) {
       long at = 0;
       if (g.kind[i] == Graph.MOMENT && g.state[i] != Graph.DONE) {
         at =

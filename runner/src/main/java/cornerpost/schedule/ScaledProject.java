@@ -73,7 +73,7 @@ final class ScaledProject {
 
   private ScaledProject(Network network, Sweep early, WorkCalendar calendar) {
     Graph g = network.graph();
-    task = Arrays.stream(g.order).filter(i -> g.state[i] != Graph.DONE).toArray();
+    task = Arrays.stream(g.order()).filter(i -> g.state[i] != Graph.DONE).toArray();
     size = task.length;
     int[] number = new int[g.size];
     Arrays.fill(number, -1);

@@ -21,11 +21,30 @@ final class Sweep {
   /** One pass in order; O(tasks + links). A plan without tasks ends when it starts. */
   void forward(long[] minutes) {
     Graph g = graph;
-    end = g.size == 0 ? g.start : Long.MIN_VALUE;
-    for (int i : g.order) {
-      put(i, earliest(i, minutes), minutes[i]);
-      end = Math.max(end, finish[i]);
+    long[] place = this.place; // as locals, so that the loop need not look whether they changed
+    long[] inLink = g.inLink;
+    long last = g.size == 0 ? g.start : Long.MIN_VALUE;
+    int[] order = g.passOrder();
+    for (int n = 0; n < g.size; n++) {
+      int i = order == null ? n : order[n];
+      if (g.quickIn[i] && g.sort[i] >= 0) {
+        long at = g.firstPlace[i];
+        long duration = minutes[i];
+        int until = g.inFirst[i + 1];
+        for (int k = g.inFirst[i]; k < until; k++) {
+          long link = inLink[k];
+          int b = Graph.task(link);
+          at = Graph.later(at, place[b] + Graph.step(link, minutes[b], duration));
+        }
+        place[i] = at;
+        start[i] = g.calendar[i].startOf(at);
+        finish[i] = g.calendar[i].endOf(at + duration);
+      } else {
+        put(i, earliest(i, minutes), minutes[i]);
+      }
+      last = Math.max(last, finish[i]);
     }
+    end = last;
   }
 
   /** The earliest place that dates and links allow, given where the tasks before are. */
@@ -38,12 +57,12 @@ final class Sweep {
     long duration = minutes[i];
     int last = g.inFirst[i + 1];
     for (int k = g.inFirst[i]; k < last; k++) {
-      int b = g.inTask[k];
-      byte sum = g.inSum[k];
+      long link = g.inLink[k];
+      int b = Graph.task(link);
       long least =
-          sum == Graph.SLOW
+          Graph.slow(link)
               ? g.placeAfter(g.in[k], start[b], finish[b], duration)
-              : place[b] + Graph.step(sum, g.inLag[k], minutes[b], duration);
+              : place[b] + Graph.step(link, minutes[b], duration);
       at = Math.max(at, least);
     }
     return at;
@@ -84,15 +103,6 @@ final class Sweep {
         || (graph.state[b] == Graph.RUNNING && !graph.fromStart[link]);
   }
 
-  /** As {@link #slack}, by the position of the link among those out of a task. */
-  long slackOut(int i, int o, long[] minutes) {
-    byte sum = graph.outSum[o];
-    int a = graph.outTask[o];
-    return sum == Graph.SLOW
-        ? slack(graph.out[o], minutes)
-        : place[a] - Graph.step(sum, graph.outLag[o], minutes[i], minutes[a]) - place[i];
-  }
-
   /** How far the task before can move, in its own time, until this link moves the task after. */
   long slack(int link, long[] minutes) {
     int b = graph.before[link];
@@ -115,34 +125,39 @@ final class Sweep {
     long[] late = new long[g.size];
     int like = -1; // a task of work with the same calendar: the end is the same number to both
     long number = 0;
-    for (int k = g.size - 1; k >= 0; k--) {
-      int i = g.order[k];
-      if (g.state[i] == Graph.DONE) {
-        continue;
-      }
+    for (int i = 0; i < g.size; i++) {
       long duration = minutes[i];
-      long at;
       if (g.kind[i] != Graph.WORK || meetDeadlines && g.deadline[i] < until) {
-        at =
+        late[i] =
             g.placeFinishingBy(i, Math.min(until, meetDeadlines ? g.deadline[i] : until), duration);
       } else {
         if (like < 0 || g.calendar[i] != g.calendar[like]) {
           like = i;
           number = g.calendar[i].worked(until);
         }
-        at = number - duration;
+        late[i] = number - duration;
       }
-      int last = g.outFirst[i + 1];
-      for (int o = g.outFirst[i]; o < last; o++) {
-        int a = g.outTask[o];
-        byte sum = g.outSum[o];
-        if (sum != Graph.SLOW) {
-          at = Math.min(at, late[a] - Graph.step(sum, g.outLag[o], duration, minutes[a]));
-        } else if (movable(g.out[o]) && g.state[a] != Graph.DONE) {
-          at = Math.min(at, g.placeBefore(g.out[o], late[a], minutes[a], duration));
+    }
+    long[] inLink = g.inLink;
+    int[] order = g.passOrder();
+    for (int n = g.size - 1; n >= 0; n--) {
+      int i = order == null ? n : order[n];
+      if (g.state[i] == Graph.DONE) {
+        late[i] = 0;
+        continue;
+      }
+      int last = g.inFirst[i + 1];
+      long duration = minutes[i];
+      long at = late[i];
+      for (int k = g.inFirst[i]; k < last; k++) {
+        long link = inLink[k];
+        int b = Graph.task(link);
+        if (!Graph.slow(link)) {
+          late[b] = Graph.sooner(late[b], at - Graph.step(link, minutes[b], duration));
+        } else if (movable(g.in[k])) {
+          late[b] = Math.min(late[b], g.placeBefore(g.in[k], at, duration, minutes[b]));
         }
       }
-      late[i] = at;
     }
     return late;
   }
@@ -223,7 +238,7 @@ final class Sweep {
   boolean[] drivingFinish(long[] minutes) {
     boolean[] drives = new boolean[graph.size];
     for (int k = graph.size - 1; k >= 0; k--) {
-      int i = graph.order[k];
+      int i = graph.order()[k];
       drives[i] = atEnd(i, minutes);
       for (int o = graph.outFirst[i]; !drives[i] && o < graph.outFirst[i + 1]; o++) {
         int l = graph.out[o];

@@ -156,7 +156,7 @@ final class TimeWindows {
   /** Who surely starts after whom has finished: along finish-to-start links without a lead. */
   private void links() {
     for (int k = g.size - 1; k >= 0; k--) {
-      int i = g.order[k];
+      int i = g.order()[k];
       for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
         int l = g.out[o];
         int a = g.after[l];

@@ -110,7 +110,7 @@ public final class Timetable {
    */
   public List<String> longestPath() {
     int last = -1;
-    for (int i : graph.order) {
+    for (int i : graph.order()) {
       if (early.finish[i] == early.end) {
         last =
             i; // the furthest down the order: the closing milestone rather than the task it follows
@@ -145,7 +145,7 @@ public final class Timetable {
     reached[from] = true;
     driver[from] = -1;
     only.put(from, early.place[from], minutes[from]);
-    for (int i : graph.order) {
+    for (int i : graph.order()) {
       if (i != from && holdBack(i, only, reached, driver)) {
         reached[i] = true;
       }
