@@ -2,6 +2,7 @@ package cornerpost.schedule;
 
 import java.util.Arrays;
 import java.util.IdentityHashMap;
+import java.util.stream.IntStream;
 
 /**
  * A network on flat arrays, and the arithmetic of one link, forward and backward.
@@ -64,6 +65,7 @@ final class Graph {
   final long[] firstPlace; // by its release alone
   private final boolean listed; // whether every task is listed after those it waits for
   private volatile int[] order;
+  private volatile int[] passOrder;
   final long start;
 
   Graph(Network network) {
@@ -175,11 +177,16 @@ final class Graph {
   }
 
   /**
-   * Another such order: as listed where that is one, given as null. The passes then go through
-   * memory from one end to the other, and no order need be found.
+   * Another such order: as listed where that is one. The passes then go through memory from one end
+   * to the other, and no order need be found.
    */
   int[] passOrder() {
-    return listed ? null : order();
+    int[] known = passOrder;
+    if (known == null) {
+      known = listed ? IntStream.range(0, size).toArray() : order();
+      passOrder = known;
+    }
+    return known;
   }
 
   /**

@@ -24,9 +24,7 @@ final class Sweep {
     long[] place = this.place; // as locals, so that the loop need not look whether they changed
     long[] inLink = g.inLink;
     long last = g.size == 0 ? g.start : Long.MIN_VALUE;
-    int[] order = g.passOrder();
-    for (int n = 0; n < g.size; n++) {
-      int i = order == null ? n : order[n];
+    for (int i : g.passOrder()) {
       if (g.quickIn[i] && g.sort[i] >= 0) {
         long at = g.firstPlace[i];
         long duration = minutes[i];
@@ -141,7 +139,7 @@ final class Sweep {
     long[] inLink = g.inLink;
     int[] order = g.passOrder();
     for (int n = g.size - 1; n >= 0; n--) {
-      int i = order == null ? n : order[n];
+      int i = order[n];
       if (g.state[i] == Graph.DONE) {
         late[i] = 0;
         continue;
