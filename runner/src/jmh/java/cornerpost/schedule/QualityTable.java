@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 /**
  * Prints how near the crew-limited sequencer comes to the best schedules known, for a time limit on one thread.
  *
- * <p>Arguments: seconds of processor time an instance (default 1), seeds (default 1; with commas), the sets (default all;
+ * <p>Arguments: seconds of processor time an instance (default 1; 1000 or more is a number of schedules, which makes the
+ * result the same on any machine), seeds (default 1; with commas), the sets (default all;
  * with commas), every how manieth instance (default 1, all), and a pattern to be found in the file name (default any). The
  * limit is of the thread's own processor time, so that a busy machine measures the same. Each schedule is checked by
  * {@link Feasible} before it counts.
@@ -65,7 +66,10 @@ public final class QualityTable {
       var problem = patterson ? Networks.patterson(e.getKey()) : Networks.psplib(set, e.getKey());
       var network = problem.network(Networks.EVERY_DAY);
       long begun = processorTime();
-      var budget = Budget.until(() -> processorTime() - begun > seconds * 1e9);
+      var budget =
+          seconds < 1000
+              ? Budget.until(() -> processorTime() - begun > seconds * 1e9)
+              : Budget.schedules((long) seconds);
       var schedule = Sequencer.sequence(network, budget, seed);
       double took = (processorTime() - begun) / 1e9;
       var faults = Feasible.dayFaults(problem, schedule);
