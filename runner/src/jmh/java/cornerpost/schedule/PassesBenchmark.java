@@ -20,12 +20,12 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(1)
+@Fork(value = 1, jvmArgs = "-Xmx3g")
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class PassesBenchmark {
   /** Number of tasks; five links a task. */
-  @Param({"100", "10000", "100000"})
+  @Param({"100", "1000", "10000", "100000", "1000000"})
   public int tasks;
 
   private Network network;
