@@ -1,6 +1,12 @@
 package cornerpost.price;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import cornerpost.scope.Problem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
@@ -33,6 +39,11 @@ record CsvTable(String file, List<Row> rows) {
   }
 
   private record Record(int line, List<String> fields) {}
+
+  private static final CsvFactory CSV =
+      new CsvFactory()
+          .enable(CsvParser.Feature.TRIM_SPACES)
+          .enable(CsvParser.Feature.SKIP_EMPTY_LINES);
 
   static CsvTable read(String file, byte[] bytes, List<String> columns, List<Problem> problems) {
     String text;
@@ -117,43 +128,25 @@ record CsvTable(String file, List<Row> rows) {
 
   private static List<Record> records(String file, String text, List<Problem> problems) {
     var records = new ArrayList<Record>();
-    var fields = new ArrayList<String>();
-    var field = new StringBuilder();
     int line = 1;
-    int begins = 1;
-    boolean quoted = false;
-    for (int i = 0; i <= text.length(); i++) {
-      char c = i < text.length() ? text.charAt(i) : '\n';
-      if (quoted && i < text.length()) {
-        if (c == '\n') line++;
-        if (c != '"') field.append(c);
-        else if (i + 1 < text.length() && text.charAt(i + 1) == '"') {
-          field.append('"');
-          i++;
-        } else quoted = false;
-      } else if (c == '"' && field.toString().isBlank()) {
-        field.setLength(0);
-        quoted = true;
-      } else if (c == ',') {
-        fields.add(field.toString());
-        field.setLength(0);
-      } else if (c == '\n') {
-        if (quoted) {
-          problems.add(
-              Problem.fault(
-                  file, "line " + begins, "a quote that does not end", "a closing quote"));
+    try (var parser = CSV.createParser(text)) {
+      while (parser.nextToken() == JsonToken.START_ARRAY) {
+        var fields = new ArrayList<String>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+          if (fields.isEmpty()) line = parser.currentTokenLocation().getLineNr();
+          fields.add(parser.getText());
         }
-        fields.add(field.toString());
-        field.setLength(0);
-        if (!fields.stream().allMatch(String::isBlank)) {
-          records.add(new Record(begins, List.copyOf(fields)));
-        }
-        fields.clear();
-        line++;
-        begins = line;
-      } else if (c != '\r') {
-        field.append(c);
+        if (!fields.stream().allMatch(String::isBlank)) records.add(new Record(line, fields));
       }
+    } catch (JsonProcessingException e) {
+      problems.add(
+          Problem.fault(
+              file,
+              "line " + line,
+              "a quote that does not end before the next comma or line",
+              "a closing quote, and quotes inside it doubled"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // a text in memory has nothing to fail
     }
     return records;
   }
