@@ -4,6 +4,7 @@ import cornerpost.fact.Facts;
 import cornerpost.measure.Dimension;
 import cornerpost.measure.Ratio;
 import cornerpost.measure.Unit;
+import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.price.Item;
 import cornerpost.price.PriceBook;
@@ -17,6 +18,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,12 +39,15 @@ final class CuttingPlans {
 
   private final Facts facts;
   private final PriceBook book;
-  private final Estimate estimate;
+  private final Map<String, List<CostLine>> billed = new HashMap<>();
 
   private CuttingPlans(Facts facts, PriceBook book, Estimate estimate) {
     this.facts = facts;
     this.book = book;
-    this.estimate = estimate;
+    for (var l : estimate.lines()) {
+      if (l.item().isEmpty()) continue;
+      billed.computeIfAbsent(l.item().get(), k -> new ArrayList<>()).add(l);
+    }
   }
 
   /** In the order in which the lines first ask for the items. */
@@ -175,11 +180,10 @@ final class CuttingPlans {
   }
 
   private BigDecimal bought(Item item, BigDecimal stock) {
-    var sold =
-        estimate.lines().stream()
-            .filter(l -> l.item().filter(item.code()::equals).isPresent())
-            .map(l -> l.quantity().in(item.soldBy()))
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    var sold = BigDecimal.ZERO;
+    for (var l : billed.getOrDefault(item.code(), List.of())) {
+      sold = sold.add(l.quantity().in(item.soldBy()));
+    }
     var length = sold.multiply(item.contentUnit().toBase().applyTo(item.content()));
     return Days.plain(length.divide(stock, Ratio.PRECISION).setScale(15, RoundingMode.HALF_UP));
   }
