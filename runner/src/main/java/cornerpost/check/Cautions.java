@@ -15,7 +15,6 @@ import cornerpost.scope.FloorTreatment;
 import cornerpost.scope.InsulationMaterial;
 import cornerpost.scope.RoofBuild;
 import cornerpost.scope.SiteQuestions;
-import cornerpost.trace.Figure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -82,10 +81,8 @@ final class Cautions implements CheckRule {
     var say = new Say(in);
     var site = in.scope().site();
     for (Box box : in.scope().boxes()) {
-      var hook =
-          box.fact(in.facts(), "tare")
-              .plus(in.limit("rigging"))
-              .times(Figure.count(1).plus(in.limit("lift-margin")));
+      var hook = in.measured("mass/box/" + box.id() + "/hook-load");
+      if (hook.isEmpty()) continue;
       boolean spreader = !Say.less(box.fact(in.facts(), "length"), in.limit("spread-lift"));
       found.add(
           caution(
@@ -93,8 +90,9 @@ final class Cautions implements CheckRule {
               "Box "
                   + box.id()
                   + ": plan the lift for at least "
-                  + say.mass(hook)
-                  + " (tare, rigging and a margin; the data plate decides) at a reach of "
+                  + say.mass(hook.get())
+                  + " (box as it is delivered, rigging and a margin; data plate and weighing decide) at a"
+                  + " reach of "
                   + say.length(site.figure(SiteQuestions.CRANE_REACH))
                   + "; the crane's chart at that reach counts, not its nameplate."
                   + (spreader

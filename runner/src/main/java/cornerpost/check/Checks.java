@@ -13,7 +13,7 @@ public final class Checks {
           new WayOut(),
           new SteelCutAway(),
           new JoinedBoxes(),
-          new FitOutMass(),
+          new GroundBearing(),
           new SteelAndMoisture(),
           new LicensedWork(),
           new MoneyAndTime(),

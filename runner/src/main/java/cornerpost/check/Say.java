@@ -35,6 +35,10 @@ final class Say {
     return number(mass, units.choose(Unit.KG, Unit.LB), 0);
   }
 
+  String pressure(Figure pressure) {
+    return number(pressure, units.choose(Unit.KPA, Unit.PSF), 0);
+  }
+
   static String share(Figure share) {
     return share.in(Unit.PERCENT).setScale(0, RoundingMode.HALF_UP).toPlainString() + " %";
   }

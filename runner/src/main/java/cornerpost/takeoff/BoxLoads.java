@@ -1,18 +1,15 @@
 package cornerpost.takeoff;
 
 import cornerpost.scope.Box;
-import cornerpost.scope.DeckAndRoofQuestions;
-import cornerpost.scope.RoofBuild;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.Stage;
 import cornerpost.trace.Figure;
 import java.util.List;
-import java.util.Locale;
 
 /**
- * What a furnished box puts on its supports, as a mass under standard gravity: tare, fit-out on the
- * plan area, floor load on the inside floor (IRC table R301.5), snow on the roof (ground snow x the
- * flat-roof share) and what the roof build weighs. A box under another carries no snow of its own.
+ * What a furnished box puts on its supports, as a mass under standard gravity: what the box weighs
+ * by {@link OwnMass}, floor load on the inside floor (IRC table R301.5) and snow on the roof
+ * (ground snow x the flat-roof share). A box under another carries no snow of its own.
  */
 final class BoxLoads implements TakeoffRule {
   @Override
@@ -26,19 +23,16 @@ final class BoxLoads implements TakeoffRule {
                     "Load of box " + box.id(),
                     load(job, new Shape(job), box),
                     job.mass(),
-                    "tare + fit-out x plan area + floor load x inside floor + roof and snow"))
+                    "what the box weighs + floor load x inside floor + snow x plan area"))
         .toList();
   }
 
   private static Figure load(Job job, Shape shape, Box box) {
     var sum =
-        box.fact(job.facts(), "tare")
-            .plus(job.fact("mass.fit-out").times(shape.planArea(box)))
+        job.measured("mass/box/" + box.id() + "/total")
             .plus(job.fact("load.floor").times(shape.floorArea(box)));
     if (!shape.above(box).isEmpty()) return sum;
-    var roof = job.scope().deckAndRoof().option(DeckAndRoofQuestions.ROOF, RoofBuild.class);
-    var build = roof.name().toLowerCase(Locale.ROOT).replace('_', '-');
     var snow = job.scope().site().figure(SiteQuestions.SNOW).times(job.fact("snow.roof-factor"));
-    return sum.plus(snow.plus(job.fact("mass.roof." + build)).times(shape.planArea(box)));
+    return sum.plus(snow.times(shape.planArea(box)));
   }
 }

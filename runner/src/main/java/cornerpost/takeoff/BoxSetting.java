@@ -16,6 +16,10 @@ import java.util.List;
 /**
  * Boxes set on their supports, by crane or off a tilt-bed truck, levelled and fixed down.
  *
+ * <p>On the hook hangs the heaviest box as it is delivered ({@link OwnMass}: tare, or with the
+ * yard's steelwork) with slings, shackles and spreader, and a margin. Fit-out done on site is not
+ * in it: a box that is moved later weighs more.
+ *
  * <p>Crane time = rigging and a time for each pick, not below the least hire. Which of two hire
  * cranes it takes follows from lifted mass x reach against what the smaller one lifts at its radius
  * (common practice; the crane firm's chart decides). A tilt-bed truck cannot stack boxes: those are
@@ -63,18 +67,17 @@ final class BoxSetting implements TakeoffRule {
   }
 
   private static List<Line> craneHire(Job job, List<Box> boxes) {
-    var heaviest =
-        boxes.stream().map(b -> b.fact(job.facts(), "tare")).reduce(Figure::max).orElseThrow();
     var hook =
         Line.of(
             "crane/hook-load",
             Stage.CONTAINERS,
             "Load on the crane's hook",
-            heaviest
-                .plus(job.fact("limit.rigging"))
-                .times(Figure.count(1).plus(job.fact("limit.lift-margin"))),
+            boxes.stream()
+                .map(b -> job.measured("mass/box/" + b.id() + "/hook-load"))
+                .reduce(Figure::max)
+                .orElseThrow(),
             job.mass(),
-            "tare of the heaviest box + rigging, and 10 %");
+            "heaviest box as it is delivered + slings, shackles and spreader, and a margin");
     var hours =
         Line.of(
             "crane/time",

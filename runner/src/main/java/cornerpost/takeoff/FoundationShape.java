@@ -1,6 +1,7 @@
 package cornerpost.takeoff;
 
 import cornerpost.measure.Dimension;
+import cornerpost.scope.Box;
 import cornerpost.scope.Foundation;
 import cornerpost.scope.Joint;
 import cornerpost.scope.SiteQuestions;
@@ -69,6 +70,46 @@ final class FoundationShape {
       }
     }
     return Figure.sum(Dimension.LENGTH, lengths);
+  }
+
+  /** A long side on the ground, or several that carry the same: its length, the load of a metre. */
+  record Row(String id, String name, Figure length, Figure load) {}
+
+  /** The long sides of each box, and those that two boxes share. */
+  List<Row> loadedRows() {
+    var rows = new ArrayList<Row>();
+    for (var box : shape.onGround()) {
+      var own = shape.length(box).times(2);
+      for (var pair : shape.pairs()) {
+        if (pair.joint() == Joint.SIDE_BY_SIDE
+            && (pair.box().equals(box) || pair.other().equals(box))) {
+          own = own.minus(shape.touching(pair));
+        }
+      }
+      rows.add(
+          new Row(
+              box.id() + "/side",
+              "long sides of box " + box.id(),
+              own.atLeastZero(),
+              metreLoad(box)));
+    }
+    for (var pair : shape.pairs()) {
+      if (pair.joint() != Joint.SIDE_BY_SIDE) continue;
+      rows.add(
+          new Row(
+              pair.box().id() + "/shared-side",
+              "side shared by boxes " + pair.box().id() + " and " + pair.other().id(),
+              shape.touching(pair),
+              metreLoad(pair.box()).plus(metreLoad(pair.other()))));
+    }
+    return rows;
+  }
+
+  /** Mass on a metre of one long side, with what is stacked on the box. */
+  private Figure metreLoad(Box box) {
+    var load = job.measured("load/" + box.id());
+    for (var upper : shape.above(box)) load = load.plus(job.measured("load/" + upper.id()));
+    return load.over(shape.length(box).times(2));
   }
 
   /** Plan area of the boxes on the ground. */

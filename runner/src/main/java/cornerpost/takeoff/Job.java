@@ -85,6 +85,10 @@ public final class Job {
     return scope.units().choose(Unit.LITRE, Unit.GALLON);
   }
 
+  public Unit pressure() {
+    return scope.units().choose(Unit.KPA, Unit.PSF);
+  }
+
   public Unit mass() {
     return scope.units().choose(Unit.KG, Unit.LB);
   }

@@ -5,110 +5,210 @@ import cornerpost.scope.Box;
 import cornerpost.scope.Stage;
 import cornerpost.trace.Figure;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * What the fit-out weighs: each measured quantity of a material x its mass of one unit, net, by
- * stage; less the steel cut out of the shell. Beside it stands the allowance that the supports are
- * sized for. Materials without a known mass (cables, pipes, fixings, paint, membranes) are left
- * out: together they are light.
+ * What each box weighs: its tare, and each measured quantity of a material in or on it x the mass
+ * of one unit, net, less the steel cut out of it. The supports and the crane go by these lines, so
+ * that no allowance stands beside the sum. The foundation is not in it: what it weighs rests on the
+ * ground, not on itself. Nor are people, furniture and snow: those are loads, see {@link BoxLoads}.
  *
- * <p>For the crane: a box as it arrives, with frames in and steel out where the yard has cut it. An
- * estimate: whoever lifts weighs.
+ * <p>Materials without a mass in the facts are left out: together they are light (the list and the
+ * reason are in docs/method-mass.md).
+ *
+ * <p>A box modified in a yard is lifted with its frames and other steelwork in and the cut steel
+ * out; one modified on site is lifted as it comes. An estimate: whoever lifts weighs.
  */
 final class OwnMass implements TakeoffRule {
-  private static final List<Stage> FIT_OUT =
-      List.of(Stage.SHELL, Stage.FRAMING, Stage.SERVICES, Stage.INSULATION, Stage.FINISHES);
+  private static final Set<Stage> ON_THE_BOXES =
+      EnumSet.of(
+          Stage.CONTAINERS,
+          Stage.SHELL,
+          Stage.FRAMING,
+          Stage.SERVICES,
+          Stage.INSULATION,
+          Stage.FINISHES,
+          Stage.OUTSIDE);
+
+  /** Masses that go into one line: of one box or shared, at one stage. */
+  private record Group(Optional<Box> box, Borne.Shared shared, Stage stage) {
+    String id() {
+      var what = stage.name().toLowerCase(Locale.ROOT);
+      if (box.isPresent()) return "mass/box/" + box.get().id() + "/" + what;
+      return "mass/" + shared.id() + (shared == Borne.Shared.HOUSE ? "/" + what : "");
+    }
+
+    String name() {
+      return box.map(b -> "Box " + b.id() + ": mass of what is measured for it, ")
+              .orElse(
+                  switch (shared) {
+                    case HOUSE -> "Mass of what is measured for the whole house, ";
+                    case KITCHENS -> "Mass of what is measured for the kitchens, ";
+                    case WET_ROOMS -> "Mass of what is measured for the wet rooms, ";
+                    case ROOF -> "Mass of the roof build, ";
+                  })
+          + stage.label().substring(2).toLowerCase(Locale.ROOT);
+    }
+  }
 
   @Override
   public List<Line> measure(Job job) {
     if (job.scope().boxes().isEmpty()) return List.of();
-    var shape = new Shape(job);
-    var lines = new ArrayList<Line>();
-    var parts = new ArrayList<Figure>();
-    for (var stage : FIT_OUT) {
-      var masses = masses(job, stage);
+    var borne = new Borne(job);
+    var groups = new LinkedHashMap<Group, List<Figure>>();
+    var removed = new LinkedHashMap<String, List<Figure>>();
+    var steelIn = new LinkedHashMap<String, List<Figure>>();
+    for (var line : job.lines()) {
+      if (!ON_THE_BOXES.contains(line.stage())) continue;
+      var box = borne.by(line);
+      if (box.isPresent() && line.id().endsWith("/steel-removed")) {
+        put(removed, box.get().id(), line.named());
+        continue;
+      }
+      var masses = masses(job, line);
       if (masses.isEmpty()) continue;
-      var line =
-          line(
-              job,
-              "mass/" + stage.name().toLowerCase(Locale.ROOT),
-              stage,
-              "Mass of what is built in at this stage",
-              Figure.sum(Dimension.MASS, masses),
-              "quantities x mass of one unit");
-      lines.add(line);
-      parts.add(line.named());
+      var shared = box.isPresent() ? Borne.Shared.HOUSE : Borne.sharing(line);
+      groups
+          .computeIfAbsent(new Group(box, shared, line.stage()), g -> new ArrayList<>())
+          .addAll(masses);
+      if (box.isPresent() && isYardSteel(box.get(), line)) {
+        masses.forEach(m -> put(steelIn, box.get().id(), m));
+      }
     }
-    var removed = named(job.linesOf("opening/"), "/steel-removed");
+    var lines = new ArrayList<Line>();
+    var sums = new LinkedHashMap<Group, Figure>();
+    groups.forEach(
+        (group, masses) -> {
+          var line =
+              line(
+                  job,
+                  group.id(),
+                  group.stage(),
+                  group.name(),
+                  Figure.sum(Dimension.MASS, masses),
+                  "quantities x mass of one unit");
+          lines.add(line);
+          sums.put(group, line.named());
+        });
+    var fitOuts = new ArrayList<Figure>();
+    var totals = new ArrayList<Figure>();
+    for (var box : job.scope().boxes()) {
+      var out = Figure.sum(Dimension.MASS, removed.getOrDefault(box.id(), List.of()));
+      var in = Figure.sum(Dimension.MASS, steelIn.getOrDefault(box.id(), List.of()));
+      var ofBox = ofBox(job, borne, box, sums, out, in);
+      lines.addAll(ofBox);
+      fitOuts.add(ofBox.get(1).named());
+      totals.add(ofBox.get(2).named());
+    }
     lines.add(
         line(
             job,
             "mass/fit-out",
             Stage.FINISHES,
-            "Mass of the fit-out, summed",
-            Figure.sum(Dimension.MASS, parts)
-                .minus(Figure.sum(Dimension.MASS, removed))
-                .atLeastZero(),
-            "all stages, less the steel cut out; cables, pipes, fixings and paint left out"));
-    var areas = job.scope().boxes().stream().map(shape::planArea).toList();
+            "Mass of all that is built in and on, less the steel cut out",
+            Figure.sum(Dimension.MASS, fitOuts),
+            "all boxes"));
     lines.add(
         line(
             job,
-            "mass/fit-out-allowance",
-            Stage.FOUNDATION,
-            "Mass of the fit-out that the supports are sized for",
-            job.fact("mass.fit-out").times(Figure.sum(areas.get(0).dimension(), areas)),
-            "allowance x plan area of all boxes"));
-    for (var box : job.scope().boxes()) lines.add(lift(job, box));
+            "mass/total",
+            Stage.FINISHES,
+            "Mass of the house on its foundation, empty",
+            Figure.sum(Dimension.MASS, totals),
+            "all boxes: tare and what is built in and on"));
     return lines;
   }
 
-  private static List<Figure> masses(Job job, Stage stage) {
+  /** Steel out, what is built in and on, the whole box, then as it is lifted: in this order. */
+  private static List<Line> ofBox(
+      Job job, Borne borne, Box box, Map<Group, Figure> sums, Figure out, Figure steelIn) {
+    var id = "mass/box/" + box.id();
+    var name = "Box " + box.id() + ": ";
+    var cut =
+        line(
+            job,
+            id + "/steel-out",
+            Stage.SHELL,
+            name + "mass of the steel cut out",
+            out,
+            "all openings of the box");
+    var parts = new ArrayList<Figure>();
+    sums.forEach(
+        (group, sum) -> {
+          if (group.box().isEmpty()) borne.part(group.shared(), box, sum).ifPresent(parts::add);
+          else if (group.box().get().equals(box)) parts.add(sum);
+        });
+    parts.add(cut.named().times(-1));
+    var fitOut =
+        line(
+            job,
+            id + "/fit-out",
+            Stage.FINISHES,
+            name + "mass of what is built in and on, less the steel cut out",
+            Figure.sum(Dimension.MASS, parts).atLeastZero(),
+            "what is measured for the box, its share of the rest, less the steel cut out");
+    var tare = box.fact(job.facts(), "tare");
+    var yard = new Steelwork(box).inYard();
+    var lift =
+        line(
+            job,
+            id + "/lift",
+            Stage.CONTAINERS,
+            name + "mass as it is delivered and lifted",
+            yard ? tare.plus(steelIn).minus(cut.named()) : tare,
+            yard
+                ? "tare + steelwork of the yard - steel cut out; weigh it"
+                : "tare: cut and fitted out after it is set; weigh it");
+    return List.of(
+        cut,
+        fitOut,
+        line(
+            job,
+            id + "/total",
+            Stage.FINISHES,
+            name + "mass on its supports, empty",
+            tare.plus(fitOut.named()),
+            "tare + what is built in and on"),
+        lift,
+        line(
+            job,
+            id + "/hook-load",
+            Stage.CONTAINERS,
+            name + "load on the crane's hook",
+            lift.named()
+                .plus(job.fact("limit.rigging"))
+                .times(Figure.count(1).plus(job.fact("limit.lift-margin"))),
+            "as it is delivered + slings, shackles and spreader, and a margin"));
+  }
+
+  private static List<Figure> masses(Job job, Line line) {
+    // frames by the mass measured for each; the bars that they are cut from are the same steel
+    if (line.id().endsWith("/frame-steel")) return List.of(line.named());
     var masses = new ArrayList<Figure>();
-    for (var line : job.lines()) {
-      if (line.stage() != stage) continue;
-      for (var r : line.resources()) {
-        if (r instanceof Resource.Buy buy) {
-          massOf(job, buy.item()).ifPresent(each -> masses.add(line.named().times(each)));
-        }
+    for (var r : line.resources()) {
+      if (r instanceof Resource.Buy buy) {
+        job.facts()
+            .find("mass.of." + buy.item())
+            .ifPresent(each -> masses.add(line.named().times(each.figure())));
       }
     }
     return masses;
   }
 
-  private static Optional<Figure> massOf(Job job, String item) {
-    var id = item.startsWith("bar-") ? "steel." + item.substring(4) + ".mass" : "mass.of." + item;
-    return job.facts().find(id).map(f -> f.figure());
+  private static boolean isYardSteel(Box box, Line line) {
+    if (!new Steelwork(box).inYard()) return false;
+    return line.id().endsWith("/frame-steel")
+        || line.resources().stream().anyMatch(r -> r.task() == BuildTask.YARD_STEELWORK);
   }
 
-  private static Line lift(Job job, Box box) {
-    var mass = box.fact(job.facts(), "tare");
-    boolean cut = new Steelwork(box).inYard();
-    if (cut) {
-      var in = new ArrayList<Figure>();
-      var out = new ArrayList<Figure>();
-      for (var o : job.scope().openingsOf(box)) {
-        job.find("opening/" + o.id() + "/frame-steel").ifPresent(in::add);
-        job.find("opening/" + o.id() + "/steel-removed").ifPresent(out::add);
-      }
-      mass = mass.plus(Figure.sum(Dimension.MASS, in)).minus(Figure.sum(Dimension.MASS, out));
-    }
-    return line(
-        job,
-        "mass/lift/" + box.id(),
-        Stage.CONTAINERS,
-        "Box " + box.id() + ": mass as it is lifted at delivery",
-        mass,
-        cut
-            ? "tare, frames in, steel cut out; an estimate: weigh it"
-            : "tare; an estimate: weigh it");
-  }
-
-  private static List<Figure> named(List<Line> lines, String end) {
-    return lines.stream().filter(l -> l.id().endsWith(end)).map(Line::named).toList();
+  private static void put(Map<String, List<Figure>> all, String box, Figure mass) {
+    all.computeIfAbsent(box, b -> new ArrayList<>()).add(mass);
   }
 
   private static Line line(

@@ -8,6 +8,7 @@ import cornerpost.scope.Stage;
 import cornerpost.takeoff.Resource.Buy;
 import cornerpost.takeoff.Resource.Labour;
 import cornerpost.trace.Figure;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -27,14 +28,28 @@ final class PileFoundation implements TakeoffRule {
     var base = new FoundationShape(job);
     var capacity = job.fact("pile." + kind + ".capacity");
     var name = kind.equals("screw") ? "Screw piles" : "Driven piles";
+    var lines = new ArrayList<Line>();
+    var counts = new ArrayList<Figure>();
+    for (var group : Supports.groups(job)) {
+      var each =
+          Line.of(
+              each(group),
+              Stage.FOUNDATION,
+              name + " at each: " + group.name(),
+              group.load().over(capacity).roundedUp(),
+              Unit.EACH,
+              "load on each / working load of a pile, rounded up");
+      lines.add(each);
+      counts.add(group.count().times(each.named()));
+    }
     var count =
         Line.of(
             "footing/piles/count",
             Stage.FOUNDATION,
             name,
-            base.overSupports(Dimension.NONE, g -> g.load().over(capacity).roundedUp()),
+            Figure.sum(Dimension.NONE, counts),
             Unit.EACH,
-            "at each support its load over the working load of a pile, rounded up",
+            "supports x piles at each",
             Buy.of(kind + "-pile-head", BuildTask.PILES),
             Labour.of("install-" + kind + "-pile", BuildTask.PILES));
     var inGround =
@@ -43,8 +58,8 @@ final class PileFoundation implements TakeoffRule {
             .figure(SiteQuestions.FROST_DEPTH)
             .plus(job.fact("pile.below-frost"))
             .max(job.fact("pile." + kind + ".least-length"));
-    return List.of(
-        count,
+    lines.add(count);
+    lines.add(
         Line.of(
             "footing/piles/length",
             Stage.FOUNDATION,
@@ -52,7 +67,8 @@ final class PileFoundation implements TakeoffRule {
             count.named().times(inGround.plus(base.underBoxes())),
             job.length(),
             "below frost, not less than the least length, and up to the underside of the boxes",
-            Buy.of(kind + "-pile-shaft", BuildTask.PILES)),
+            Buy.of(kind + "-pile-shaft", BuildTask.PILES)));
+    lines.add(
         Line.of(
             "footing/piles/rig",
             Stage.FOUNDATION,
@@ -61,5 +77,11 @@ final class PileFoundation implements TakeoffRule {
             Unit.EACH,
             "once",
             Buy.of(kind + "-pile-rig", BuildTask.PILES)));
+    return lines;
+  }
+
+  /** The id of the line that says how many piles stand at each support of a group. */
+  static String each(Supports.Group group) {
+    return "footing/piles/" + group.id() + "/each";
   }
 }

@@ -6,6 +6,7 @@ import cornerpost.scope.Foundation;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.Resource.Buy;
 import cornerpost.takeoff.Resource.Labour;
+import cornerpost.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,15 +23,27 @@ final class PrecastPadFoundation implements TakeoffRule {
     var side = job.fact("precast.side");
     var padArea = side.times(side);
     var lines = new ArrayList<Line>();
+    var counts = new ArrayList<Figure>();
+    for (var group : Supports.groups(job)) {
+      var each =
+          Line.of(
+              each(group),
+              Stage.FOUNDATION,
+              "Precast pads at each: " + group.name(),
+              group.load().over(base.bearing()).over(padArea).roundedUp(),
+              Unit.EACH,
+              "load on each / bearing / area of a pad, rounded up");
+      lines.add(each);
+      counts.add(group.count().times(each.named()));
+    }
     var pads =
         Line.of(
             "footing/precast/pads",
             Stage.FOUNDATION,
             "Precast pads",
-            base.overSupports(
-                Dimension.NONE, g -> g.load().over(base.bearing()).over(padArea).roundedUp()),
+            Figure.sum(Dimension.NONE, counts),
             Unit.EACH,
-            "load / bearing / area of a pad, rounded up at each support",
+            "supports x pads at each",
             Buy.of("precast-pad", BuildTask.PILES),
             Labour.of("lay-precast-pad", BuildTask.PILES));
     lines.add(pads);
@@ -54,5 +67,10 @@ final class PrecastPadFoundation implements TakeoffRule {
     lines.add(dug);
     lines.addAll(base.backfill(dug.named(), dug.named()));
     return lines;
+  }
+
+  /** The id of the line that says how many pads lie at each support of a group. */
+  static String each(Supports.Group group) {
+    return "footing/precast/" + group.id() + "/each";
   }
 }

@@ -1,9 +1,7 @@
 package cornerpost.takeoff;
 
 import cornerpost.measure.Dimension;
-import cornerpost.scope.Box;
 import cornerpost.scope.Foundation;
-import cornerpost.scope.Joint;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.Stage;
 import cornerpost.trace.Figure;
@@ -32,15 +30,30 @@ final class StripFoundation implements TakeoffRule {
             base.rows(),
             job.length(),
             "both long sides of each box, a shared side once");
+    var widths = new ArrayList<Line>();
+    var areas = new ArrayList<Figure>();
+    for (var row : base.loadedRows()) {
+      var width =
+          Line.of(
+              width(row),
+              Stage.FOUNDATION,
+              "Width of strips: " + row.name(),
+              row.load().over(base.bearing()).max(job.fact("footing.least-strip")),
+              job.shortLength(),
+              "load of a metre / bearing of the soil class, not below the least width");
+      widths.add(width);
+      areas.add(row.length().times(width.named()));
+    }
     var area =
         Line.of(
             "footing/strips/area",
             Stage.FOUNDATION,
             "Strip footings, area on the ground",
-            Figure.sum(Dimension.AREA, areas(job, base)),
+            Figure.sum(Dimension.AREA, areas),
             job.area(),
-            "length x width; width = load of a metre / bearing, not below the least width");
+            "length x width of each row");
     lines.add(length);
+    lines.addAll(widths);
     lines.add(area);
     var concrete =
         Concrete.line(
@@ -97,36 +110,9 @@ final class StripFoundation implements TakeoffRule {
     return lines;
   }
 
-  private static List<Figure> areas(Job job, FoundationShape base) {
-    var shape = new Shape(job);
-    var areas = new ArrayList<Figure>();
-    for (var box : shape.onGround()) {
-      var own = shape.length(box).times(2);
-      for (var pair : shape.pairs()) {
-        if (pair.joint() == Joint.SIDE_BY_SIDE
-            && (pair.box().equals(box) || pair.other().equals(box))) {
-          own = own.minus(shape.touching(pair));
-        }
-      }
-      areas.add(own.atLeastZero().times(width(job, base, lineLoad(job, shape, box))));
-    }
-    for (var pair : shape.pairs()) {
-      if (pair.joint() != Joint.SIDE_BY_SIDE) continue;
-      var both = lineLoad(job, shape, pair.box()).plus(lineLoad(job, shape, pair.other()));
-      areas.add(shape.touching(pair).times(width(job, base, both)));
-    }
-    return areas;
-  }
-
-  /** Mass on a metre of one long side, with what is stacked on the box. */
-  private static Figure lineLoad(Job job, Shape shape, Box box) {
-    var load = job.measured("load/" + box.id());
-    for (var upper : shape.above(box)) load = load.plus(job.measured("load/" + upper.id()));
-    return load.over(shape.length(box).times(2));
-  }
-
-  private static Figure width(Job job, FoundationShape base, Figure lineLoad) {
-    return lineLoad.over(base.bearing()).max(job.fact("footing.least-strip"));
+  /** The id of the line that holds the width of a row. */
+  static String width(FoundationShape.Row row) {
+    return "footing/strips/" + row.id() + "/width";
   }
 
   private static Figure bars(Job job, Figure length, Figure tall) {

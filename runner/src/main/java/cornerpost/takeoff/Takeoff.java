@@ -2,12 +2,18 @@ package cornerpost.takeoff;
 
 import cornerpost.fact.Facts;
 import cornerpost.scope.Scope;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** Measures the whole house: every rule, in the order of the build. */
 public final class Takeoff {
-  /** Rules may build on the lines of those before them. */
+  /**
+   * In the order of the build, in which their lines are listed. Rules may build on the lines of
+   * those before them; {@link GroundRules#restsOnMass those that rest on what the boxes weigh} on
+   * all others.
+   */
   static final List<TakeoffRule> RULES =
       Stream.of(
               GroundRules.ALL,
@@ -30,9 +36,15 @@ public final class Takeoff {
 
   static List<Line> measure(Scope scope, Facts facts, List<TakeoffRule> rules) {
     var job = new Job(scope, facts);
-    for (var rule : rules) {
-      for (var line : rule.measure(job)) job.add(line);
+    var measured = new ArrayList<List<Line>>(Collections.nCopies(rules.size(), List.of()));
+    for (var last : List.of(false, true)) {
+      for (int i = 0; i < rules.size(); i++) {
+        var rule = rules.get(i);
+        if (GroundRules.restsOnMass(rule) != last) continue;
+        measured.set(i, rule.measure(job));
+        measured.get(i).forEach(job::add);
+      }
     }
-    return List.copyOf(job.lines());
+    return measured.stream().flatMap(List::stream).toList();
   }
 }

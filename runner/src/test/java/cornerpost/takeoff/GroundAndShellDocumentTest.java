@@ -22,6 +22,8 @@ class GroundAndShellDocumentTest {
     for (var house : Variants.all(UnitSystem.METRIC).values()) {
       var scope = house.scope();
       for (var l : Takeoff.measure(scope, TestScopes.FACTS, GroundAndShellRules.ALL)) {
+        // what it weighs: docs/method-mass.md, held by OwnMassTest
+        if (l.id().startsWith("mass/")) continue;
         measured.add(GroundAndShellRules.pattern(l, scope));
       }
     }

@@ -5,10 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The rules of ground, shell, outside and time, without those of the fit-out. */
+/**
+ * The rules of ground, shell, outside and time, without those of the fit-out, which an allowance
+ * stands for.
+ */
 final class GroundAndShellRules {
   static final List<TakeoffRule> ALL =
-      Stream.of(GroundRules.ALL, ShellRules.ALL, OutsideRules.ALL, TimeRules.ALL)
+      Stream.of(
+              GroundRules.ALL,
+              ShellRules.ALL,
+              OutsideRules.ALL,
+              TimeRules.ALL,
+              List.<TakeoffRule>of(new AllowedFitOut()))
           .flatMap(List::stream)
           .toList();
 

@@ -42,7 +42,8 @@ class OutsideValuesTest {
           "window", window(Wall.LEFT, "1050").measured(),
           "blind", window(Wall.BLIND_END, "1050").measured(),
           "tall", window(Wall.LEFT, "1150").measured(),
-          "corners", bareRoof().with(SiteQuestions.SUPPORTS_A_SIDE, "2").measured(),
+          "corners",
+              bareRoof().with(SiteQuestions.SUPPORTS_A_SIDE, "2").measured(GroundAndShellRules.ALL),
           "rock",
               bareRoof()
                   .with(SiteQuestions.SOIL, SoilClass.BEDROCK)
@@ -143,6 +144,7 @@ class OutsideValuesTest {
             "lining",
             "finishes",
             "outside",
+            "mass",
             "hours");
     assertThat(values()).hasSizeGreaterThanOrEqualTo(60).doesNotHaveDuplicates();
     assertThat(values())
@@ -185,6 +187,9 @@ class OutsideValuesTest {
       case "kip" -> figure.asDouble(Unit.LB) / 1000;
       case "lb/cu in" -> figure.asDouble(Unit.get("kg/m3")) * 0.0254 * 0.0254 * 0.0254 / 0.45359237;
       case "in/ft" -> figure.asDouble(Unit.ONE) * 12;
+      case "kN" -> figure.asDouble(Unit.KG) * 9.80665 / 1000;
+      case "lb/1000 ft" -> figure.asDouble(Unit.get("lb/ft")) * 1000;
+      case "psf of 2 ft" -> figure.asDouble(Unit.get("lb/ft")) / 2;
       case "per 7000 sq ft" -> figure.asDouble(Unit.get("each/sq ft")) * 7000;
       case "ft per 7000 sq ft" -> figure.asDouble(Unit.get("ft/sq ft")) * 7000;
       case "gal per 7000 sq ft" -> figure.asDouble(Unit.get("gal/sq ft")) * 7000;
