@@ -26,13 +26,20 @@ record Delay(
   }
 
   /**
-   * Those of sheet Delays, then those of the command line; faults for events that are not there.
+   * Those of sheet Delays, then those of the command line. An event that is not there is a fault on
+   * the command line; on the sheet it may have gone with a change of scope, and its entry is kept.
    */
   static List<Delay> of(Scope scope, RunOptions options, WorkPlan work, Problems problems) {
     var delays = new ArrayList<Delay>();
     for (var d : scope.delays()) {
       var tasks = find(d.event(), work);
-      if (tasks.size() != 1) {
+      if (tasks.isEmpty()) {
+        problems.remark(
+            OwnerSheet.DELAYS,
+            d.cell(),
+            found(d.event(), tasks),
+            "the entry is kept and changes nothing");
+      } else if (tasks.size() != 1) {
         problems.fault(OwnerSheet.DELAYS, d.cell(), found(d.event(), tasks), expected(tasks));
       } else if (d.days() < 0) {
         problems.fault(OwnerSheet.DELAYS, d.cell(), d.days() + " days", "expected 0 or more");

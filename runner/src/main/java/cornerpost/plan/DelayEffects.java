@@ -44,12 +44,7 @@ final class DelayEffects {
   }
 
   List<DelayEffect> all() {
-    var effects = new ArrayList<DelayEffect>();
-    for (int i = 0; i < entered.size(); i++) {
-      var others = new ArrayList<>(entered);
-      var delay = others.remove(i);
-      effects.add(effect(delay, without(others), plan));
-    }
+    var effects = ofEntered();
     var delivery = plan.network().find(ProgrammeMaker.DELIVERY);
     if (delivery.isPresent() && Delays.canMove(delivery.get())) {
       for (int days : WHAT_IF) {
@@ -57,6 +52,16 @@ final class DelayEffects {
             new Delay(delivery.get().id(), delivery.get().name(), days, "what if", "", "", "");
         effects.add(effect(late, plan, planning.with(List.of(late), plan)));
       }
+    }
+    return effects;
+  }
+
+  List<DelayEffect> ofEntered() {
+    var effects = new ArrayList<DelayEffect>();
+    for (int i = 0; i < entered.size(); i++) {
+      var others = new ArrayList<>(entered);
+      var delay = others.remove(i);
+      effects.add(effect(delay, without(others), plan));
     }
     return effects;
   }

@@ -94,6 +94,10 @@ final class LookAheads {
     return ready;
   }
 
+  private static String said(DatedTask t) {
+    return t.task().name() + ", " + Spoken.day(t.lastDay());
+  }
+
   private static final int MOST_ITEMS = 6;
 
   /** Open tasks it waits for; of a milestone what that waits for. */
@@ -107,16 +111,13 @@ final class LookAheads {
         case MILESTONE -> {
           if (into.containsKey(b.id())) needs(b.id(), needs, seen);
           else if (!b.firstDay().equals(tasks.programme().start())) {
-            needs.put(b.id(), b.task().name() + ", " + Spoken.day(b.lastDay()));
+            needs.put(b.id(), said(b));
           }
         }
-        case ORDER ->
-            needs.put(b.id(), "delivered: " + b.task().name() + ", " + Spoken.day(b.lastDay()));
-        case INSPECTION ->
-            needs.put(b.id(), "passed: " + b.task().name() + ", " + Spoken.day(b.lastDay()));
-        case WAIT -> needs.put(b.id(), "over: " + b.task().name() + ", " + Spoken.day(b.lastDay()));
-        case WORK, OWN ->
-            needs.put(b.id(), "done: " + b.task().name() + ", " + Spoken.day(b.lastDay()));
+        case ORDER -> needs.put(b.id(), "delivered: " + said(b));
+        case INSPECTION -> needs.put(b.id(), "passed: " + said(b));
+        case WAIT -> needs.put(b.id(), "over: " + said(b));
+        case WORK, OWN -> needs.put(b.id(), "done: " + said(b));
       }
     }
   }

@@ -40,12 +40,21 @@ public final class Planner {
   private final Optional<PriceBook> book;
   private final RunOptions options;
   private final Problems problems = new Problems();
+  private final Steering steering;
 
-  private Planner(Scope scope, Facts facts, Optional<PriceBook> book, RunOptions options) {
+  /** Whether curves of slip, other orders, days won back and trial delays are looked for. */
+  private enum Steering {
+    WANTED,
+    LEFT_OUT
+  }
+
+  private Planner(
+      Scope scope, Facts facts, Optional<PriceBook> book, RunOptions options, Steering steering) {
     this.scope = scope;
     this.facts = facts;
     this.book = book;
     this.options = options;
+    this.steering = steering;
   }
 
   /**
@@ -55,7 +64,19 @@ public final class Planner {
    */
   public static PlanResult plan(
       Scope scope, Facts facts, Optional<PriceBook> book, RunOptions options) {
-    var planner = new Planner(scope, facts, book, options);
+    return plan(new Planner(scope, facts, book, options, Steering.WANTED));
+  }
+
+  /**
+   * The same without {@link Replanning} and deliveries late by way of trial: nothing else of a plan
+   * rests on them, and they take longer than the rest.
+   */
+  static PlanResult unsteered(
+      Scope scope, Facts facts, Optional<PriceBook> book, RunOptions options) {
+    return plan(new Planner(scope, facts, book, options, Steering.LEFT_OUT));
+  }
+
+  private static PlanResult plan(Planner planner) {
     return new PlanResult(planner.run(), planner.problems.all());
   }
 
@@ -134,10 +155,14 @@ public final class Planner {
             checks);
     strayLedger(estimate);
     var costs = new DelayCosts(money, Replanner.craneAgain(scope));
-    var effects = new DelayEffects(planning, plain, sequence, delays, costs).all();
+    var late = new DelayEffects(planning, plain, sequence, delays, costs);
+    boolean steers = steering == Steering.WANTED;
+    var effects = steers ? late.all() : late.ofEntered();
     var replanning =
-        new Replanner(scope, estimate, book, work, tasks, status)
-            .all(options, planning, plain, sequence, delays, orders, costs);
+        steers
+            ? new Replanner(scope, estimate, book, work, tasks, status)
+                .all(options, planning, plain, sequence, delays, orders, costs)
+            : Replanning.NONE;
     return new Plan(
         scope,
         facts,

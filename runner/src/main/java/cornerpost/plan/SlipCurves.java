@@ -3,9 +3,12 @@ package cornerpost.plan;
 import cornerpost.plan.Replanning.Kink;
 import cornerpost.plan.Replanning.SlipCurve;
 import cornerpost.plan.Replanning.SlipPoint;
+import cornerpost.schedule.PathBetween;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
@@ -42,11 +45,13 @@ final class SlipCurves {
     var plans = IntStream.rangeClosed(0, MOST).parallel().mapToObj(this::planned).toList();
     var base = plans.get(0);
     var points = new ArrayList<SlipPoint>();
+    int crane = 0; // the first day of slip that moves the crane's day
     for (int k = 0; k <= MOST; k++) {
       var p = plans.get(k);
       int moved = (int) Math.max(0, ChronoUnit.DAYS.between(base.moveIn, p.moveIn));
-      points.add(
-          new SlipPoint(k, p.moveIn, moved, costs.of(moved, base.sequence, p.sequence).total()));
+      var cost = costs.of(moved, base.sequence, p.sequence);
+      points.add(new SlipPoint(k, p.moveIn, moved, cost.total()));
+      if (crane == 0 && cost.crane().signum() > 0) crane = k;
     }
     int last = 0;
     while (last <= MOST && points.get(Math.min(last, MOST)).moveInDays() == 0) last++;
@@ -56,7 +61,7 @@ final class SlipCurves {
         event.name(),
         planned,
         points,
-        kinks(plans, points, last),
+        kinks(plans, points, last, crane),
         last > MOST ? Optional.empty() : Optional.of(planned.plusDays(last - 1)));
   }
 
@@ -83,8 +88,9 @@ final class SlipCurves {
     return false;
   }
 
-  private List<Kink> kinks(List<Planned> plans, List<SlipPoint> points, int last) {
+  private List<Kink> kinks(List<Planned> plans, List<SlipPoint> points, int last, int crane) {
     var kinks = new ArrayList<Kink>();
+    if (crane > 0) kinks.add(new Kink(crane, "the crane is booked again, for another day"));
     IntFunction<Planned> at = plans::get;
     var base = plans.get(0).sequence;
     if (last > MOST) {
@@ -105,26 +111,68 @@ final class SlipCurves {
                     + event.name()
                     + " holds up "
                     + follower(at.apply(last).sequence)));
+    boolean otherOrder = false;
     for (int k = last + 1; k <= MOST; k++) {
       var was = at.apply(k - 1);
       var is = at.apply(k);
-      int step = points.get(k).moveInDays() - points.get(k - 1).moveInDays();
-      boolean first = order(is.sequence) != order(base) && order(was.sequence) == order(base);
-      if (first && kinks.stream().noneMatch(x -> x.words().equals(OTHER_ORDER))) {
+      if (!otherOrder && order(is.sequence) != order(base)) {
         kinks.add(new Kink(k, OTHER_ORDER));
-      } else if (step > LONG_WEEKEND) {
-        kinks.add(
-            new Kink(k, "this day costs " + step + ": work that waits for it runs into days off"));
+        otherOrder = true;
       }
       if (was.drives && !is.drives) {
         kinks.add(new Kink(k, "other work holds up move-in longer than " + event.name()));
       }
     }
+    kinks.addAll(steps(plans, points));
+    kinks.sort(Comparator.comparingInt(Kink::days));
     return kinks;
   }
 
-  /** A step longer than a week is more than work that goes on at weekends alone. */
-  private static final int LONG_WEEKEND = 7;
+  /**
+   * A day of slip that moves move-in by several, with the cause. Steps of one size at one task are
+   * told once, with the days on which they come again.
+   */
+  private List<Kink> steps(List<Planned> plans, List<SlipPoint> points) {
+    var days = new LinkedHashMap<String, List<Integer>>();
+    for (int k = 1; k <= MOST; k++) {
+      int step = points.get(k).moveInDays() - points.get(k - 1).moveInDays();
+      if (step > 1) {
+        var words = "one day more moves move-in by " + step + where(plans, k, step);
+        days.computeIfAbsent(words, w -> new ArrayList<>()).add(k);
+      }
+    }
+    var kinks = new ArrayList<Kink>();
+    days.forEach(
+        (words, on) -> {
+          var again = on.subList(1, on.size()).stream().map(String::valueOf).toList();
+          kinks.add(
+              new Kink(
+                  on.get(0),
+                  words
+                      + (again.isEmpty()
+                          ? ""
+                          : "; the same at " + String.join(", ", again) + " days")));
+        });
+    return kinks;
+  }
+
+  /** The first task of the chain to move-in that moves by more than the day it is held up. */
+  private String where(List<Planned> plans, int k, int step) {
+    var was = plans.get(k - 1).sequence;
+    var is = plans.get(k).sequence;
+    var times = is.ordered();
+    var chain = times.longestPath(event.task(), Delays.goalTask(times));
+    for (var id : chain.map(PathBetween::ids).orElse(List.of())) {
+      var from = was.planned(id).firstDay();
+      if (ChronoUnit.DAYS.between(from, is.planned(id).firstDay()) < step) continue;
+      boolean byLinks =
+          times.timing(id).drivers().stream().anyMatch(is.network().links()::contains);
+      return ": "
+          + is.network().get(id).name()
+          + (byLinks ? " then waits over days without work" : " then waits for its crew");
+    }
+    return "";
+  }
 
   private static final String OTHER_ORDER =
       "from here on the crews go in another order, which ends sooner";

@@ -5,11 +5,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 
 /** Sheet Delay effects: what each delay moves, and what it costs. */
 final class SheetDelayEffects {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
+  private static final int TASKS_OF_A_ROW = 4;
 
   private SheetDelayEffects() {}
 
@@ -27,7 +30,8 @@ final class SheetDelayEffects {
         "Costs, " + run.currency(),
         "What happens");
     page.headRight(Addresses.HEADER_ROW, 2, 5, 6, 7);
-    page.widths(22, 36, 10, 24, 18, 12, 16, 14, 80);
+    page.headIndented(Addresses.HEADER_ROW, 3, 8);
+    page.widths(25, 40, 10, 24, 24, 12, 16, 14, 80);
     int row = Addresses.FIRST_ROW;
     for (var d : run.plan.finance().delays()) {
       int at = row;
@@ -76,6 +80,10 @@ final class SheetDelayEffects {
 
   private static int moved(ResultRun run, SheetPage page, int from) {
     int row = head(page, from, "What moves, against the plan without delays");
+    page.text(from, 2, "Days", page.plain().strong().aligned(HorizontalAlignment.RIGHT));
+    page.text(from, 4, "Crew", page.plain().strong());
+    page.text(from, 6, "Begins on", page.plain().strong().aligned(HorizontalAlignment.RIGHT));
+    page.text(from, 8, "Before", page.plain().strong().indented());
     for (var m : run.plan.replanning().moved()) {
       int at = row;
       page.text(row, 0, m.id(), page.wrapped());
@@ -103,19 +111,23 @@ final class SheetDelayEffects {
     var after = run.plan.programme().deliveryToMoveIn();
     if (before.isEmpty()) return from;
     int row = head(page, from, "The longest way from delivery to move-in");
-    page.text(row, 1, before.equals(after) ? "Before and now" : "Now", page.wrapped());
-    page.text(row++, 8, names(run, after), page.wrapped().indented());
-    if (!before.equals(after)) {
-      page.text(row, 1, "Before", page.wrapped());
-      page.text(row++, 8, names(run, before), page.wrapped().indented());
-    }
-    return row;
+    row = way(run, page, row, before.equals(after) ? "Before and now" : "Now", after);
+    return before.equals(after) ? row : way(run, page, row, "Before", before);
   }
 
-  private static String names(ResultRun run, List<String> ids) {
-    return ids.stream()
-        .map(id -> run.plan.work().task(id).map(t -> t.name()).orElse(id))
-        .collect(Collectors.joining(", then "));
+  /** A row for every few tasks: a long text in one cell would be cut off on paper. */
+  private static int way(ResultRun run, SheetPage page, int from, String what, List<String> ids) {
+    int row = from;
+    page.text(row, 1, what, page.wrapped());
+    for (int k = 0; k < ids.size(); k += TASKS_OF_A_ROW) {
+      var part = ids.subList(k, Math.min(ids.size(), k + TASKS_OF_A_ROW));
+      var names =
+          part.stream()
+              .map(id -> run.plan.work().task(id).map(t -> t.name()).orElse(id))
+              .collect(Collectors.joining(", then "));
+      page.text(row++, 8, (k == 0 ? "" : "then ") + names, page.wrapped().indented());
+    }
+    return row;
   }
 
   private static void slip(ResultRun run, SheetPage page, int from, SlipCurve s) {
@@ -131,6 +143,8 @@ final class SheetDelayEffects {
                             + d.format(DAY)
                             + " without moving move-in")
                 .orElse(s.eventName() + ": no slip up to the end of this table moves move-in"));
+    page.text(from, 2, "Days", page.plain().strong().aligned(HorizontalAlignment.RIGHT));
+    page.text(from, 8, "Why the curve bends", page.plain().strong().indented());
     int first = row;
     for (var p : s.points()) {
       page.text(row, 0, s.event(), page.wrapped());

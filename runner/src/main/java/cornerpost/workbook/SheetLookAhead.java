@@ -26,7 +26,7 @@ final class SheetLookAhead {
         "What must be ready");
     page.headRight(Addresses.HEADER_ROW, 3, 4, 5);
     page.headIndented(Addresses.HEADER_ROW, 6, 7);
-    page.widths(24, 24, 36, 16, 16, 16, 18, 66);
+    page.widths(32, 28, 40, 16, 16, 16, 26, 70);
     int row = Addresses.FIRST_ROW;
     var ahead = run.plan.replanning().ahead();
     if (ahead.isPresent()) {

@@ -130,11 +130,10 @@ class DelaysTest {
   }
 
   @Test
-  void an_event_that_is_not_there_is_a_fault_with_its_place() {
-    var scope = house().delay("deliveri", 3, "");
+  void an_event_that_is_not_there_is_a_fault_of_the_command_line() {
     var result =
         Planner.plan(
-            scope.scope(),
+            house().scope(),
             Facts.supplied(),
             Optional.empty(),
             RunOptions.NONE.delaying(
@@ -144,8 +143,21 @@ class DelaysTest {
     assertThat(result.plan()).isEmpty();
     assertThat(result.faults())
         .extracting(p -> p.sheet() + "!" + p.cell())
-        .containsExactly("Delays!A2", "--delay crane=2!", "--delay work=-1!");
-    assertThat(result.faults().get(0).found()).contains("deliveri");
+        .containsExactly("--delay crane=2!", "--delay work=-1!");
+  }
+
+  @Test
+  void an_entry_whose_event_is_not_there_any_more_is_kept_and_says_so() {
+    var plan = planned(house().delay("deliveri", 3, ""));
+    assertThat(plan.programme()).isEqualTo(planned(house()).programme());
+    assertThat(plan.finance().delays()).noneMatch(d -> d.eventName().equals("deliveri"));
+    assertThat(plan.problems())
+        .anySatisfy(
+            p -> {
+              assertThat(p.sheet() + "!" + p.cell()).isEqualTo("Delays!A2");
+              assertThat(p.found()).contains("deliveri");
+              assertThat(p.expected()).contains("kept");
+            });
   }
 
   @Test

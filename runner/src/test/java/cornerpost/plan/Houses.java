@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 
 /** The example workbooks of the repository, and the price books they name. */
 final class Houses {
@@ -26,6 +27,36 @@ final class Houses {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The same with nothing on sheet Delays. */
+  static Scope withoutDelays(Scope s) {
+    return new Scope(
+        s.units(),
+        s.project(),
+        s.boxes(),
+        s.rooms(),
+        s.openings(),
+        s.site(),
+        s.deckAndRoof(),
+        s.envelope(),
+        s.services(),
+        s.finishes(),
+        s.assignments(),
+        s.quotes(),
+        s.ownItems(),
+        s.ownTasks(),
+        s.ownLinks(),
+        s.crews(),
+        s.calendars(),
+        s.holidays(),
+        s.progress(),
+        List.of(),
+        s.ledger(),
+        s.loan(),
+        s.options(),
+        s.entered(),
+        s.baselines());
   }
 
   static PriceBook book(Scope scope) {

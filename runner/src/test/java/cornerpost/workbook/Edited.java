@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -70,6 +71,10 @@ final class Edited {
         "one",
         n ->
             TemplateWriter.write(TemplateWriter.withUsualRows(OneBedroomExample.entries()), FACTS));
+  }
+
+  static Edited of(byte[] content) {
+    return new Edited(content);
   }
 
   static Edited twoBox() {
@@ -139,6 +144,22 @@ final class Edited {
       else if (!cells[c].equals("")) text(label, (String) cells[c]);
     }
     return this;
+  }
+
+  /** Empties a row; gives what was in it, and last its number. */
+  Object[] takeRow(String sheet, int row) {
+    var cells = new ArrayList<Object>();
+    for (int c = 0; c < workbook.getSheet(sheet).getRow(row - 1).getLastCellNum(); c++) {
+      var cell = cell(sheet + "!" + CellReference.convertNumToColString(c) + row);
+      switch (cell.getCellType()) {
+        case NUMERIC -> cells.add(cell.getNumericCellValue());
+        case BOOLEAN -> cells.add(cell.getBooleanCellValue());
+        default -> cells.add(cell.toString());
+      }
+      cell.setBlank();
+    }
+    cells.add(row);
+    return cells.toArray();
   }
 
   byte[] bytes() {
