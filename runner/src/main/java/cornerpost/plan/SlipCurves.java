@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
@@ -128,31 +127,14 @@ final class SlipCurves {
     return kinks;
   }
 
-  /**
-   * A day of slip that moves move-in by several, with the cause. Steps of one size at one task are
-   * told once, with the days on which they come again.
-   */
+  /** Days of slip that move move-in by several days each, with the cause. */
   private List<Kink> steps(List<Planned> plans, List<SlipPoint> points) {
-    var days = new LinkedHashMap<String, List<Integer>>();
+    var kinks = new ArrayList<Kink>();
     for (int k = 1; k <= MOST; k++) {
       int step = points.get(k).moveInDays() - points.get(k - 1).moveInDays();
-      if (step > 1) {
-        var words = "one day more moves move-in by " + step + where(plans, k, step);
-        days.computeIfAbsent(words, w -> new ArrayList<>()).add(k);
-      }
+      if (step <= 1) continue;
+      kinks.add(new Kink(k, "this day moves move-in by " + step + where(plans, k, step)));
     }
-    var kinks = new ArrayList<Kink>();
-    days.forEach(
-        (words, on) -> {
-          var again = on.subList(1, on.size()).stream().map(String::valueOf).toList();
-          kinks.add(
-              new Kink(
-                  on.get(0),
-                  words
-                      + (again.isEmpty()
-                          ? ""
-                          : "; the same at " + String.join(", ", again) + " days")));
-        });
     return kinks;
   }
 

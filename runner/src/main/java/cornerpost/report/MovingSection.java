@@ -5,10 +5,14 @@ import cornerpost.plan.Plan;
 import cornerpost.plan.Replanning;
 import cornerpost.plan.Replanning.Move;
 import cornerpost.plan.Replanning.SlipCurve;
+import cornerpost.plan.Replanning.SlipPoint;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** What steers the work once it goes on: late, other orders, days won back, the weeks to come. */
 final class MovingSection {
@@ -38,7 +42,8 @@ final class MovingSection {
     model.put("lateWords", lateWords());
     model.put("dayCostWords", dayCostWords());
     model.put("moved", rows(r.moved()));
-    model.put("slipChart", PageModel.markup(r.slip().map(this::chart).orElse("")));
+    model.put("slipChart", PageModel.markup(r.slip().map(MovingSection::days).orElse("")));
+    model.put("slipCostChart", PageModel.markup(r.slip().map(this::costs).orElse("")));
     model.put("slipRows", r.slip().map(this::slipRows).orElse(List.of()));
     model.put("kinks", r.slip().map(MovingSection::kinks).orElse(List.of()));
     model.put("newWay", way());
@@ -153,11 +158,15 @@ final class MovingSection {
   }
 
   private boolean asMoved(Replanning.Choice c) {
-    return c.moves().equals(r.moved());
+    return days(c.moves()).equals(days(r.moved()));
+  }
+
+  private static Map<String, LocalDate> days(List<Move> moves) {
+    return moves.stream().collect(Collectors.toMap(Move::id, Move::to));
   }
 
   private static boolean oneAnswer(Replanning.Resequencing q) {
-    return q.fewest().moves().equals(q.soonest().moves());
+    return days(q.fewest().moves()).equals(days(q.soonest().moves()));
   }
 
   private String soonest(Replanning.Resequencing q) {
@@ -279,21 +288,41 @@ final class MovingSection {
         .toList();
   }
 
-  /** Days by which move-in comes later, in steps; marks where the curve bends. */
-  private String chart(SlipCurve s) {
+  private static String days(SlipCurve s) {
+    return chart(
+        s,
+        "slip",
+        "Move-in against days by which " + s.eventName() + " comes later",
+        "days move-in is later",
+        SlipPoint::moveInDays);
+  }
+
+  private String costs(SlipCurve s) {
+    var currency = plan.estimate().currency().getCurrencyCode();
+    return chart(
+        s,
+        "slip-cost",
+        "Cost against days by which " + s.eventName() + " comes later",
+        currency + " the delay costs",
+        p -> p.cost().doubleValue());
+  }
+
+  /** A number against days of slip, in steps; marks where the curve bends. */
+  private static String chart(
+      SlipCurve s, String id, String title, String upwards, ToDoubleFunction<SlipPoint> number) {
     int last = s.points().size() - 1;
-    double most = Math.max(1, s.points().get(last).moveInDays());
+    double most = Math.max(1, s.points().stream().mapToDouble(number).max().orElse(1));
     double step = Math.max(1, MoneyCharts.step(most));
     double top = Math.ceil(most / step) * step;
     double bottom = HEIGHT - BOTTOM;
     var svg =
         Svg.picture(
-            "slip",
+            id,
             "0 0 " + Svg.number(WIDTH) + " " + Svg.number(HEIGHT),
             "chart",
             "--chart-width:" + Svg.number(WIDTH) + "px",
-            "Move-in against days by which " + s.eventName() + " comes later",
-            "Days by which move-in comes later; the same numbers stand in the table below.");
+            title,
+            "Upwards: " + upwards + "; the same numbers stand in the table below.");
     for (double v = 0; v <= top + step / 2; v += step) {
       double y = bottom - v / top * (bottom - TOP);
       svg.line("grid", LEFT, y, WIDTH - RIGHT, y);
@@ -302,7 +331,7 @@ final class MovingSection {
     var path = new StringBuilder();
     for (var p : s.points()) {
       double x = LEFT + (WIDTH - LEFT - RIGHT) * p.days() / last;
-      double y = bottom - p.moveInDays() / top * (bottom - TOP);
+      double y = bottom - number.applyAsDouble(p) / top * (bottom - TOP);
       path.append(p.days() == 0 ? "M" : " L")
           .append(Svg.number(x))
           .append(' ')
@@ -317,7 +346,7 @@ final class MovingSection {
       svg.line("plan-line", x, bottom - 8, x, bottom + 4);
     }
     svg.line("axis-line", LEFT, bottom, WIDTH - RIGHT, bottom);
-    svg.label("axis", WIDTH / 2, HEIGHT - 4, "middle", "days late; upwards: days move-in is later");
+    svg.label("axis", WIDTH / 2, HEIGHT - 4, "middle", "days late; upwards: " + upwards);
     return svg.done();
   }
 }

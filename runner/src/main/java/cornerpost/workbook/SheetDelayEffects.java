@@ -1,9 +1,11 @@
 package cornerpost.workbook;
 
 import cornerpost.plan.Replanning.SlipCurve;
+import cornerpost.plan.Replanning.SlipPoint;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 
@@ -143,7 +145,6 @@ final class SheetDelayEffects {
                             + d.format(DAY)
                             + " without moving move-in")
                 .orElse(s.eventName() + ": no slip up to the end of this table moves move-in"));
-    page.text(from, 2, "Days", page.plain().strong().aligned(HorizontalAlignment.RIGHT));
     page.text(from, 8, "Why the curve bends", page.plain().strong().indented());
     int first = row;
     for (var p : s.points()) {
@@ -161,23 +162,34 @@ final class SheetDelayEffects {
       page.text(row, 8, why, page.wrapped().indented());
       row++;
     }
-    var labels = reference("C", first, row - 1);
-    var texts = s.points().stream().map(p -> Integer.toString(p.days())).toList();
+    var days = new Curve("Slip", "Move-in later by, days", "F", SlipPoint::moveInDays);
+    var costs =
+        new Curve("Slip cost", "Costs, " + run.currency(), "H", p -> p.cost().doubleValue());
+    chart(run, s, first, days, first - 1);
+    chart(run, s, first, costs, first + 20);
+  }
+
+  /** A column of the table of slips, as a chart. */
+  private record Curve(
+      String name, String what, String column, ToDoubleFunction<SlipPoint> number) {}
+
+  private static void chart(ResultRun run, SlipCurve s, int first, Curve curve, int at) {
+    int last = first + s.points().size() - 1;
     var chart =
-        new ChartXml("Move-in later by, against days of slip", "days", "0")
+        new ChartXml(curve.what + ", against days of slip", "days", "0")
             .line(
                 new ChartXml.Series(
-                    "Move-in later by, days",
-                    labels,
-                    texts,
-                    reference("F", first, row - 1),
-                    s.points().stream().map(p -> (double) p.moveInDays()).toList(),
+                    curve.what,
+                    reference("C", first, last),
+                    s.points().stream().map(p -> Integer.toString(p.days())).toList(),
+                    reference(curve.column, first, last),
+                    s.points().stream().mapToDouble(curve.number).boxed().toList(),
                     ChartXml.Paint.line(SheetStyle.INK, "")));
     SheetCharts.put(
         run,
         ResultSheet.DELAY_EFFECTS,
-        "Slip",
-        new SheetCharts.Place(9, first - 1, 17, first + 19),
+        curve.name,
+        new SheetCharts.Place(9, at, 17, at + 20),
         chart);
   }
 

@@ -103,10 +103,10 @@ class DelaysTest {
           .isEqualTo(row.moveInDays());
     }
     assertThat(rows.get(0).words())
-        .contains("stays on 2026-11-20; absorbed: 7 days by the float of Boxes delivered");
+        .contains("stays on Fri 20 Nov 2026; absorbed: 7 days by the float of Boxes delivered");
     assertThat(rows.get(2).cost()).isEqualByComparingTo("459.97");
     assertThat(rows.get(2).words())
-        .contains("Move-in comes 14 days later, on 2026-12-04")
+        .contains("Move-in comes 14 days later, on Fri 4 Dec 2026")
         .contains("absorbed: 14 days by the float of Boxes delivered")
         .contains("USD 459.97");
   }
