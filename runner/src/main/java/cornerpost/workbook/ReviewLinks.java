@@ -16,6 +16,8 @@ import java.util.function.Function;
 
 /** The line that a figure of the lender's review comes from. */
 final class ReviewLinks {
+  private static final int TOTALS = Addresses.HEADER_ROW - 1;
+
   private final ResultRun run;
 
   ReviewLinks(ResultRun run) {
@@ -73,9 +75,10 @@ final class ReviewLinks {
     };
   }
 
-  /** The row of move-in on the Schedule. */
+  /** The row of move-in on the Schedule; its top where only own tasks are planned. */
   Optional<String> finish() {
-    return run.addresses.taskRow(BuildTask.MOVE_IN.id()).map(r -> "Schedule!A" + r);
+    int row = run.addresses.taskRow(BuildTask.MOVE_IN.id()).orElse(Addresses.HEADER_ROW);
+    return Optional.of("Schedule!A" + row);
   }
 
   /** The owner's cell for an entry of sheet Loan; empty where it was not entered. */
@@ -107,7 +110,8 @@ final class ReviewLinks {
         worst = i;
       }
     }
-    int row = worst < 0 ? Addresses.HEADER_ROW - 1 : Addresses.FIRST_ROW + worst;
+    int none = column == CostReportColumn.QUOTE_ENDED ? Addresses.HEADER_ROW : TOTALS;
+    int row = worst < 0 ? none : Addresses.FIRST_ROW + worst;
     return Optional.of("'Cost report'!" + column.at(row));
   }
 }

@@ -29,7 +29,7 @@ final class ReviewPage {
   ReviewPage(ResultRun run) {
     this.run = run;
     this.page = run.page(ResultSheet.LENDER_REVIEW);
-    page.widths(56, 20, 84);
+    page.widths(44, 18, 58);
     page.frame().hideGridlines();
     page.frame().freeze(0, 3);
   }

@@ -92,7 +92,7 @@ final class SheetCostReport {
     }
     totals();
     SheetTables.finish(page, row - 1, CostReportColumn.values().length, 1);
-    SheetPrint.printed(page, DRAWN.ordinal(), row - 1);
+    SheetPrint.printed(page, OVER.ordinal(), row - 1);
   }
 
   private void totals() {

@@ -42,7 +42,7 @@ final class SheetDraws {
         "Papers");
     page.headRight(Addresses.HEADER_ROW, 1, EARNED, RETAINED, PAID, SO_FAR);
     page.headIndented(Addresses.HEADER_ROW, 2, INSPECTIONS, PAPERS);
-    page.widths(9, 16, 34, 14, 13, 14, 14, 36, 72);
+    page.widths(9, 16, 28, 12, 12, 12, 13, 30, 66);
     var draws = run.plan.finance().draws();
     var status = run.plan.finance().status();
     page.text(

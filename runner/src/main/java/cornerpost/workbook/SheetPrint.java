@@ -15,10 +15,10 @@ final class SheetPrint {
   /** Left, right, top, bottom, header and footer, in inches. */
   private static final double[] MARGINS = {0.5, 0.5, 0.5, 0.75, 0.3, 0.35};
 
-  /** Per cent at which half of the cost report is as wide as the paper. */
-  private static final int TWO_WIDE_A4 = 66;
+  /** Per cent at which a third of the cost report is as wide as the paper. */
+  private static final int THREE_WIDE_A4 = 66;
 
-  private static final int TWO_WIDE_LETTER = 62;
+  private static final int THREE_WIDE_LETTER = 62;
 
   private SheetPrint() {}
 
@@ -52,7 +52,7 @@ final class SheetPrint {
           "_xlnm.Print_Titles", "$" + Addresses.HEADER_ROW + ":$" + Addresses.HEADER_ROW, false);
     }
     if (which == ResultSheet.COST_REPORT && run.plan.finance().status().isPresent()) {
-      twoWide(page, metric);
+      threeWide(page, metric);
     }
     printedColumns(page, which);
   }
@@ -70,10 +70,16 @@ final class SheetPrint {
     if (last >= 0) printed(page, last, Math.max(page.lastRow(), 4));
   }
 
-  /** The cost report on two pages side by side, large enough to read, line and words on both. */
-  private static void twoWide(SheetPage page, boolean metric) {
+  /**
+   * The cost report on three pages side by side, large enough to read, line and description on
+   * each: the budget, what has moved and is in place, what it will come to.
+   */
+  private static void threeWide(SheetPage page, boolean metric) {
     page.frame()
-        .twoWide(metric ? TWO_WIDE_A4 : TWO_WIDE_LETTER, CostReportColumn.IN_PLACE.ordinal());
+        .sideBySide(
+            metric ? THREE_WIDE_A4 : THREE_WIDE_LETTER,
+            CostReportColumn.INVOICED.ordinal(),
+            CostReportColumn.TO_DATE.ordinal());
     page.name(
         "_xlnm.Print_Titles",
         "$A:$"

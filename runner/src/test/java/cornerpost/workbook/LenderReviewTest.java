@@ -14,10 +14,15 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 
@@ -26,14 +31,99 @@ class LenderReviewTest {
   private static final byte[] OWNER = Examples.workbook("lender-review.xlsx");
 
   private static Plan plan(byte[] workbook) {
+    return plan(workbook, RunOptions.NONE);
+  }
+
+  private static Plan plan(byte[] workbook, RunOptions options) {
     var scope = WorkbookReader.read(workbook, "x.xlsx").scope().orElseThrow();
-    return Planner.plan(scope, Facts.supplied(), Optional.empty(), RunOptions.NONE)
-        .plan()
-        .orElseThrow();
+    return Planner.plan(scope, Facts.supplied(), Optional.empty(), options).plan().orElseThrow();
   }
 
   private static LoanStatus status(byte[] workbook) {
     return plan(workbook).finance().status().orElseThrow();
+  }
+
+  /**
+   * The plan kept on the first day is what earned value is measured against: when a task is made
+   * longer later, the planned value stays, and the loan knows by which plan.
+   */
+  @Test
+  void planned_value_follows_the_plan_that_was_kept_and_not_what_the_plan_became() {
+    var first =
+        new RunOptions(
+            Optional.of(LocalDate.of(2027, 3, 1)),
+            List.of(),
+            OptionalLong.empty(),
+            OptionalInt.empty(),
+            Optional.of("Agreed"),
+            "0123456789ab");
+    var kept = ResultWorkbook.write(OWNER, plan(OWNER, first));
+    assertThat(status(kept).plannedPeriods().baseline()).contains("Agreed");
+    assertThat(status(OWNER).plannedPeriods().baseline()).isEmpty();
+    var asPlanned = status(OWNER).value().planned();
+    assertThat(status(kept).value().planned()).isEqualByComparingTo(asPlanned);
+    var longer = OwnersBook.edited(kept, LenderReviewTest::longerServices);
+    assertThat(status(longer).value().planned()).isEqualByComparingTo(asPlanned);
+    var unkept = OwnersBook.edited(OWNER, LenderReviewTest::longerServices);
+    assertThat(status(unkept).value().planned()).isLessThan(asPlanned);
+    assertThat(status(longer).value().timeVariance())
+        .isLessThan(status(unkept).value().timeVariance());
+  }
+
+  private static void longerServices(XSSFWorkbook book) {
+    for (var row : book.getSheet("Own tasks")) {
+      var id = row.getCell(0);
+      if (id == null || !id.toString().equals("services")) continue;
+      for (var cell : row) {
+        if (cell.getCellType() == CellType.NUMERIC) cell.setCellValue(90);
+      }
+    }
+  }
+
+  @Test
+  void each_draw_to_come_has_its_day_its_inspections_and_its_papers() {
+    var draws = plan(OWNER).finance().draws();
+    // docs/lender-example.md: 16,996.93 in July, 10,464.88 in August, 44,538.19 when complete
+    assertThat(draws)
+        .extracting(d -> d.paid().toPlainString())
+        .containsExactly("16996.93", "10464.88", "44538.19");
+    assertThat(draws)
+        .extracting(d -> d.date().toString())
+        .containsExactly("2027-07-31", "2027-08-31", "2027-09-10");
+    for (var d : draws) {
+      assertThat(d.inspections()).contains("the lender's own, of the work in place");
+      assertThat(d.papers())
+          .anyMatch(p -> p.contains("schedule of values"))
+          .anyMatch(p -> p.contains("lien waivers"))
+          .anyMatch(p -> p.contains("receipts"))
+          .anyMatch(p -> p.contains("photos"));
+      assertThat(d.earned().subtract(d.retained())).isEqualByComparingTo(d.paid());
+    }
+    assertThat(draws.get(2).papers()).contains("certificate of occupancy");
+    // The first draw was in the past: nobody is asked for the agreed list again.
+    assertThat(draws.get(0).papers()).noneMatch(p -> p.contains("as agreed"));
+    assertThat(draws.get(2).cumulativePaid()).isEqualByComparingTo("120000");
+  }
+
+  @Test
+  void every_amount_of_the_review_links_to_a_cell_that_holds_a_figure() {
+    var book = OwnersBook.open(ResultWorkbook.write(OWNER, plan(OWNER)));
+    var review = book.getSheet("Lender review");
+    int linked = 0;
+    for (var row : review) {
+      var figure = row.getCell(1);
+      if (figure == null || figure.getHyperlink() == null) continue;
+      linked++;
+      var to = figure.getHyperlink().getAddress();
+      var target = OwnersBook.cell(book, to.replace("'", ""));
+      assertThat(Recalculated.shown(target)).as(to).isNotEqualTo("");
+      // An amount that is a single cell of another sheet is that cell's.
+      var formula = figure.getCellType() == CellType.FORMULA ? figure.getCellFormula() : "";
+      if (formula.replace("$", "").equals("ROUND(" + to + ",2)")) {
+        assertThat(Recalculated.shown(target)).isEqualTo(Recalculated.shown((XSSFCell) figure));
+      }
+    }
+    assertThat(linked).isGreaterThan(35);
   }
 
   private static BigDecimal amount(String page, String pattern) {

@@ -226,22 +226,19 @@ public final class SheetFrame {
   }
 
   /**
-   * Prints on two pages side by side, after {@link #print}.
+   * Prints on several pages side by side, after {@link #print}.
    *
    * @param percent of full size
-   * @param second the first column of the second page, the first of all is 0
+   * @param firsts the first column of each page but the first; the first of all is 0
    */
-  public void twoWide(int percent, int second) {
+  public void sideBySide(int percent, int... firsts) {
     child(child("sheetPr"), "pageSetUpPr").set("fitToPage", 0);
-    child("pageSetup").unset("fitToWidth").unset("fitToHeight");
-    child("pageSetup").set("scale", percent);
-    child("colBreaks")
-        .set("count", 1)
-        .set("manualBreakCount", 1)
-        .add("brk")
-        .set("id", second)
-        .set("max", 1048575)
-        .set("man", 1);
+    child("pageSetup").unset("fitToWidth").unset("fitToHeight").set("scale", percent);
+    var breaks =
+        child("colBreaks").set("count", firsts.length).set("manualBreakCount", firsts.length);
+    for (int first : firsts) {
+      breaks.add("brk").set("id", first).set("max", 1048575).set("man", 1);
+    }
   }
 
   // ---- writing --------------------------------------------------------------------------------

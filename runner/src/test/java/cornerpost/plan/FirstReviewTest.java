@@ -1,0 +1,133 @@
+package cornerpost.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import cornerpost.fact.Facts;
+import cornerpost.finance.FirstReview;
+import cornerpost.finance.Flag;
+import cornerpost.finance.Sign;
+import cornerpost.measure.Unit;
+import cornerpost.scope.DurationUnit;
+import cornerpost.scope.LoanQuestions;
+import cornerpost.scope.ProjectQuestions;
+import cornerpost.scope.Stage;
+import cornerpost.trace.Figure;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The lender's review before any money has moved. */
+class FirstReviewTest {
+  private static BigDecimal n(String number) {
+    return new BigDecimal(number);
+  }
+
+  /** Two jobs of 60,000 and 40,000, ten days each, one after the other from 2 November 2026. */
+  private static OwnScope two() {
+    return new OwnScope()
+        .task("shell", "Shell", "10", DurationUnit.DAYS)
+        .task("lining", "Lining", "10", DurationUnit.DAYS)
+        .link("shell", "lining")
+        .item("shell", Stage.SHELL, "60000")
+        .item("lining", Stage.INSULATION, "40000");
+  }
+
+  private static OwnScope lent(String loan, String cash) {
+    var month = Figure.choice("Project!B9", "Time allowed", BigDecimal.ONE, Unit.count("month"));
+    return two()
+        .project(ProjectQuestions.TIME_ALLOWED, month)
+        .loan(LoanQuestions.AMOUNT, n(loan))
+        .loan(LoanQuestions.CASH, n(cash))
+        .loan(LoanQuestions.RATE, n("0.365"))
+        .loan(LoanQuestions.AVERAGE_DRAWN, n("0"))
+        .loan(LoanQuestions.RETAINAGE, n("0.1"))
+        .loan(LoanQuestions.LARGE_LINE, n("0.5"))
+        .loan(LoanQuestions.STRESS_PRICES, n("0.1"))
+        .loan(LoanQuestions.STRESS_WEEKS, n("2"))
+        .loan(LoanQuestions.VALUE, n("80000"))
+        .loan(LoanQuestions.MATURITY, LocalDate.of(2026, 11, 20));
+  }
+
+  private static FirstReview review(OwnScope scope) {
+    return plan(scope).finance().firstReview().orElseThrow();
+  }
+
+  private static Plan plan(OwnScope scope) {
+    return Planner.plan(scope.scope(), Facts.supplied(), Optional.empty(), RunOptions.NONE)
+        .plan()
+        .orElseThrow();
+  }
+
+  private static Flag flag(FirstReview r, Sign sign) {
+    return r.flags().stream().filter(f -> f.sign() == sign).findFirst().orElseThrow();
+  }
+
+  // By hand. Every day is worked: shell 2 to 11, lining 12 to 21 November 2026. The borrower's
+  // 30,000 come first: when the shell is done, 60,000 - 30,000 = 30,000 of it is the loan's; 10 %
+  // is
+  // held, 27,000 paid on the 11th. Interest 27,000 x 36.5 % x 10 / 365 = 270.00 from the 11th to
+  // the
+  // 21st. Short: 70,000 + 30,000 - 100,000 - 270 = -270.00.
+  @Test
+  void a_loan_is_judged_before_any_money_has_moved() {
+    var r = review(lent("70000", "30000"));
+    assertThat(r.balance().interestToCome()).isEqualByComparingTo("270.00");
+    assertThat(r.verdict("USD")).isEqualTo("Out of balance: the borrower must bring USD 270.00");
+    assertThat(flag(r, Sign.SHORT).figure()).isEqualByComparingTo("270.00");
+    assertThat(flag(r, Sign.NO_QUOTE).figure()).isEqualByComparingTo("60000");
+    assertThat(r.largestUnquoted()).contains("own/shell");
+    // 21 November is a day after maturity; 70,000 is 2,000 above 85 % of 80,000.
+    assertThat(flag(r, Sign.MATURITY).figure()).isEqualByComparingTo("1");
+    assertThat(flag(r, Sign.VALUE).figure()).isEqualByComparingTo("2000");
+    // A tenth of 100,000; two weeks of interest on 70,000: 70,000 x 0.365 x 14 / 365 = 980.
+    assertThat(r.stresses().get(1).surplus()).isEqualByComparingTo("-1250.00");
+    assertThat(r.stresses().get(2).surplus()).isEqualByComparingTo("-10270.00");
+    assertThat(r.stresses().get(3).surplus()).isEqualByComparingTo("-11250.00");
+  }
+
+  @Test
+  void enough_money_is_in_balance_and_no_sign_of_it_is_raised() {
+    var r = review(lent("60000", "41000"));
+    assertThat(r.verdict("USD")).startsWith("In balance: USD ").endsWith(" would be left over");
+    assertThat(flag(r, Sign.SHORT).raised()).isFalse();
+    assertThat(flag(r, Sign.VALUE).raised()).isFalse();
+  }
+
+  @Test
+  void without_a_loan_there_is_no_review() {
+    assertThat(plan(two()).finance().firstReview()).isEmpty();
+    assertThat(plan(two()).finance().status()).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"one-bedroom-40hc", "studio-20hc-metric", "two-bedroom-two-boxes"})
+  void verdict_and_balance_of_an_example_are_one_number(String example) {
+    var scope = Houses.scope(example);
+    var plan =
+        Planner.plan(scope, Facts.supplied(), Optional.of(Houses.book(scope)), RunOptions.NONE)
+            .plan()
+            .orElseThrow();
+    var review = plan.finance().firstReview();
+    if (plan.finance().balance().loan().signum() == 0) {
+      assertThat(review).isEmpty();
+      return;
+    }
+    var b = review.orElseThrow().balance();
+    assertThat(b).isEqualTo(plan.finance().balance());
+    assertThat(b.surplus())
+        .isEqualByComparingTo(
+            b.undrawn().add(b.cash()).subtract(b.costToComplete()).subtract(b.interestToCome()));
+    var passed = plan.finance().draws().stream().flatMap(d -> d.inspections().stream()).toList();
+    for (var t : plan.programme().tasks()) {
+      if (t.task().kind() != cornerpost.work.WorkTask.Kind.INSPECTION) continue;
+      assertThat(passed)
+          .as("each inspection stands with one draw")
+          .containsOnlyOnce(t.task().name());
+    }
+    var first = plan.finance().draws().get(0);
+    assertThat(first.papers()).anyMatch(p -> p.contains("building permit"));
+  }
+}
