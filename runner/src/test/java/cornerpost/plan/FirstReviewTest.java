@@ -7,6 +7,7 @@ import cornerpost.finance.FirstReview;
 import cornerpost.finance.Flag;
 import cornerpost.finance.Sign;
 import cornerpost.measure.Unit;
+import cornerpost.scope.DrawBasis;
 import cornerpost.scope.DurationUnit;
 import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.ProjectQuestions;
@@ -25,11 +26,11 @@ class FirstReviewTest {
     return new BigDecimal(number);
   }
 
-  /** Two jobs of 60,000 and 40,000, ten days each, one after the other from 2 November 2026. */
+  /** Two jobs of 60,000 and 40,000, twenty days each, one after the other from 2 November 2026. */
   private static OwnScope two() {
     return new OwnScope()
-        .task("shell", "Shell", "10", DurationUnit.DAYS)
-        .task("lining", "Lining", "10", DurationUnit.DAYS)
+        .task("shell", "Shell", "20", DurationUnit.DAYS)
+        .task("lining", "Lining", "20", DurationUnit.DAYS)
         .link("shell", "lining")
         .item("shell", Stage.SHELL, "60000")
         .item("lining", Stage.INSULATION, "40000");
@@ -41,6 +42,7 @@ class FirstReviewTest {
         .project(ProjectQuestions.TIME_ALLOWED, month)
         .loan(LoanQuestions.AMOUNT, n(loan))
         .loan(LoanQuestions.CASH, n(cash))
+        .loan(LoanQuestions.DRAWS, DrawBasis.MONTH)
         .loan(LoanQuestions.RATE, n("0.365"))
         .loan(LoanQuestions.AVERAGE_DRAWN, n("0"))
         .loan(LoanQuestions.RETAINAGE, n("0.1"))
@@ -48,7 +50,7 @@ class FirstReviewTest {
         .loan(LoanQuestions.STRESS_PRICES, n("0.1"))
         .loan(LoanQuestions.STRESS_WEEKS, n("2"))
         .loan(LoanQuestions.VALUE, n("80000"))
-        .loan(LoanQuestions.MATURITY, LocalDate.of(2026, 11, 20));
+        .loan(LoanQuestions.MATURITY, LocalDate.of(2026, 12, 10));
   }
 
   private static FirstReview review(OwnScope scope) {
@@ -65,27 +67,27 @@ class FirstReviewTest {
     return r.flags().stream().filter(f -> f.sign() == sign).findFirst().orElseThrow();
   }
 
-  // By hand. Every day is worked: shell 2 to 11, lining 12 to 21 November 2026. The borrower's
-  // 30,000 come first: when the shell is done, 60,000 - 30,000 = 30,000 of it is the loan's; 10 %
-  // is
-  // held, 27,000 paid on the 11th. Interest 27,000 x 36.5 % x 10 / 365 = 270.00 from the 11th to
-  // the
-  // 21st. Short: 70,000 + 30,000 - 100,000 - 270 = -270.00.
+  // By hand. Every day is worked: shell 2 to 21 November, lining 22 November to 11 December 2026.
+  // The
+  // borrower's 30,000 come first: at the end of November 60,000 - 30,000 = 30,000 of what is in
+  // place
+  // is the loan's; 10 % is held, 27,000 paid on the 30th. Interest at 36.5 %, actual/365: a day of
+  // November 27.00, ten days of December 270.00. Short: 70,000 + 30,000 - 100,000 - 297 = -297.00.
   @Test
   void a_loan_is_judged_before_any_money_has_moved() {
     var r = review(lent("70000", "30000"));
-    assertThat(r.balance().interestToCome()).isEqualByComparingTo("270.00");
-    assertThat(r.verdict("USD")).isEqualTo("Out of balance: the borrower must bring USD 270.00");
-    assertThat(flag(r, Sign.SHORT).figure()).isEqualByComparingTo("270.00");
+    assertThat(r.balance().interestToCome()).isEqualByComparingTo("297.00");
+    assertThat(r.verdict("USD")).isEqualTo("Out of balance: the borrower must bring USD 297.00");
+    assertThat(flag(r, Sign.SHORT).figure()).isEqualByComparingTo("297.00");
     assertThat(flag(r, Sign.NO_QUOTE).figure()).isEqualByComparingTo("60000");
     assertThat(r.largestUnquoted()).contains("own/shell");
-    // 21 November is a day after maturity; 70,000 is 2,000 above 85 % of 80,000.
+    // 11 December is a day after maturity; 70,000 is 2,000 above 85 % of 80,000.
     assertThat(flag(r, Sign.MATURITY).figure()).isEqualByComparingTo("1");
     assertThat(flag(r, Sign.VALUE).figure()).isEqualByComparingTo("2000");
     // A tenth of 100,000; two weeks of interest on 70,000: 70,000 x 0.365 x 14 / 365 = 980.
-    assertThat(r.stresses().get(1).surplus()).isEqualByComparingTo("-1250.00");
-    assertThat(r.stresses().get(2).surplus()).isEqualByComparingTo("-10270.00");
-    assertThat(r.stresses().get(3).surplus()).isEqualByComparingTo("-11250.00");
+    assertThat(r.stresses().get(1).surplus()).isEqualByComparingTo("-1277.00");
+    assertThat(r.stresses().get(2).surplus()).isEqualByComparingTo("-10297.00");
+    assertThat(r.stresses().get(3).surplus()).isEqualByComparingTo("-11277.00");
   }
 
   @Test
