@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.regex.Pattern;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.HelpFormatter;
@@ -33,6 +34,10 @@ import org.apache.commons.cli.UnrecognizedOptionException;
  * it went ({@link Outcome}).
  */
 public final class Cli {
+  /** Event, days, and behind commas the cause and who bears it. */
+  private static final Pattern DELAY =
+      Pattern.compile("(.+?)=\\s*([-+]?\\d+)\\s*(?:,([^,]*)(?:,(.*))?)?");
+
   private static final int WIDTH = 90;
 
   private final PrintStream out;
@@ -123,7 +128,8 @@ public final class Cli {
               option(
                   "delay",
                   "EVENT=DAYS",
-                  "an event comes later, such as delivery=12; may be repeated"))
+                  "an event comes later, such as delivery=12 or"
+                      + " \"delivery=12,flood on the road,haulier\"; may be repeated"))
           .addOption(
               option("baseline", "NAME", "keep this plan on sheet Baseline, to compare later ones"))
           .addOption(option("seed", "N", "seed of the trials"))
@@ -269,19 +275,31 @@ public final class Cli {
     return Outcome.DONE;
   }
 
+  private static String said(String words) {
+    return words == null ? "" : words.strip();
+  }
+
   private static PlanRun.Request request(Command command, CommandLine parsed)
       throws UsageException {
     var workbook = path(command, parsed.getArgList().get(0));
     var delays = new ArrayList<RunOptions.DelayOption>();
     for (var d : values(parsed, "delay")) {
-      int equals = d.lastIndexOf('=');
+      var read = DELAY.matcher(d);
       try {
-        if (equals < 1) throw new NumberFormatException();
-        int days = Integer.parseInt(d.substring(equals + 1).strip());
-        delays.add(new RunOptions.DelayOption(d.substring(0, equals).strip(), days));
+        if (!read.matches()) throw new NumberFormatException();
+        delays.add(
+            new RunOptions.DelayOption(
+                read.group(1).strip(),
+                Integer.parseInt(read.group(2)),
+                said(read.group(3)),
+                said(read.group(4))));
       } catch (NumberFormatException e) {
         throw new UsageException(
-            command, "--delay takes EVENT=DAYS, such as delivery=12; found '" + d + "'");
+            command,
+            "--delay takes EVENT=DAYS, such as delivery=12, with cause and who bears it behind"
+                + " commas if you like; found '"
+                + d
+                + "'");
       }
     }
     var prices = value(parsed, "prices");

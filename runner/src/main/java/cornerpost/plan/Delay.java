@@ -57,7 +57,8 @@ record Delay(
         problems.fault("--delay " + d, d.days() + " days", "expected 0 or more");
       } else {
         var t = tasks.get(0);
-        delays.add(new Delay(t.id(), t.name(), d.days(), "", "", "--delay " + d, ""));
+        var at = "--delay " + d;
+        delays.add(new Delay(t.id(), t.name(), d.days(), d.cause(), d.borneBy(), at, ""));
       }
     }
     return delays;

@@ -46,12 +46,19 @@ public record RunOptions(
    *
    * @param event id or name of a task or milestone, in any case
    * @param days calendar days by which it comes later
+   * @param cause and {@code borneBy} in words; empty if not said
    */
-  public record DelayOption(String event, int days) {
+  public record DelayOption(String event, int days, String cause, String borneBy) {
+    /** Of no cause that is told. */
+    public DelayOption(String event, int days) {
+      this(event, days, "", "");
+    }
+
     /** As it is written on the command line. */
     @Override
     public String toString() {
-      return event + "=" + days;
+      var words = cause + (borneBy.isEmpty() ? "" : "," + borneBy);
+      return event + "=" + days + (words.isEmpty() ? "" : "," + words);
     }
   }
 

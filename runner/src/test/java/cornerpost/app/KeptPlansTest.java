@@ -51,6 +51,21 @@ class KeptPlansTest {
   }
 
   @Test
+  void a_delay_of_the_command_line_has_its_cause_and_who_bears_it() throws IOException {
+    var delay = "Boxes delivered=9, flood on the road,the haulier";
+    var run = Runs.run("plan", Runs.example(EXAMPLE), "--out", folder, "--delay", delay);
+    assertThat(run.status()).as(run.err()).isZero();
+    var json = Files.readString(folder.resolve(EXAMPLE + "-plan.json"));
+    var first = new ObjectMapper().readTree(json).at("/finance/delays/0");
+    assertThat(first.get("days").asInt()).isEqualTo(9);
+    assertThat(first.get("cause").asText()).isEqualTo("flood on the road");
+    assertThat(first.get("borneBy").asText()).isEqualTo("the haulier");
+    var wrong = Runs.run("plan", Runs.example(EXAMPLE), "--delay", "delivery,9");
+    assertThat(wrong.status()).isEqualTo(2);
+    assertThat(wrong.err()).contains("EVENT=DAYS");
+  }
+
+  @Test
   void each_crew_gets_a_calendar_when_it_is_asked_for() throws IOException {
     var run = Runs.run("plan", Runs.example(EXAMPLE), "--out", folder, "--crew-calendars");
     assertThat(run.status()).as(run.err()).isZero();

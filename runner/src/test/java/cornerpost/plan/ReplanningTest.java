@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReplanningTest {
@@ -187,17 +188,17 @@ class ReplanningTest {
     assertThat(q.fewest().atLeast()).isEqualTo(1);
   }
 
-  @Test
-  void nothing_behind_a_hold_point_and_nothing_begun_or_booked_is_done_sooner() {
-    var house = Houses.scope("mid-build-late-delivery");
+  @ParameterizedTest(name = "{0}, delivery {1} days later")
+  @CsvSource({"mid-build-late-delivery, 0", "two-bedroom-two-boxes, 12", "studio-20hc-metric, 40"})
+  void nothing_behind_a_hold_point_and_nothing_begun_or_booked_is_done_sooner(
+      String example, int days) {
+    var house = Houses.scope(example);
+    var options = days == 0 ? RunOptions.NONE : late("delivery", days);
+    var book = java.util.Optional.of(Houses.book(house));
     var plan =
-        Planner.plan(
-                house,
-                cornerpost.fact.Facts.supplied(),
-                java.util.Optional.of(Houses.book(house)),
-                RunOptions.NONE)
-            .plan()
-            .orElseThrow();
+        Planner.plan(house, cornerpost.fact.Facts.supplied(), book, options).plan().orElseThrow();
+    var booked =
+        house.progress().stream().filter(p -> p.booked().isPresent()).map(p -> p.task()).toList();
     var behind = new HashSet<String>();
     for (var t : plan.work().tasks()) {
       boolean open = !plan.programme().task(t.id()).orElseThrow().done();
@@ -214,13 +215,13 @@ class ReplanningTest {
       for (var m : moves) {
         assertThat(plan.programme().task(m.id()).orElseThrow().started()).as(m.id()).isFalse();
         if (m.days() < 0) assertThat(behind).doesNotContain(m.id());
-        assertThat(m.id()).isNotEqualTo("bearing-plates");
+        assertThat(booked).doesNotContain(m.id());
       }
     }
     assertThat(q.soonest().moveIn()).isBeforeOrEqualTo(q.present());
     assertThat(q.fewest().moveIn()).isBeforeOrEqualTo(q.present());
     for (var choice : List.of(q.soonest(), q.fewest())) PlanChecker.check(with(plan, choice));
-    assertThat(q.fewest().changed()).isLessThan(q.soonest().changed());
+    assertThat(q.fewest().changed()).isLessThanOrEqualTo(q.soonest().changed());
     assertThat(q.fewest().changed()).isEqualTo(q.fewest().atLeast()); // shown to be the fewest
   }
 
