@@ -82,15 +82,20 @@ final class ScaledDecoder extends Decoder {
     int[] start = this.start;
     int[] links = linksBefore;
     int[] first = firstBefore;
+    int[] release = p.release;
+    int[] duration = p.duration;
+    long[] demands = p.demand;
+    long guards = p.guards;
     int last = 0;
     for (int j : list) {
-      int t = p.release[j];
-      for (int a = first[j]; a < first[j + 1]; a += 2) {
+      int t = release[j];
+      int to = first[j + 1];
+      for (int a = first[j]; a < to; a += 2) {
         t = Math.max(t, start[links[a]] + links[a + 1]);
       }
-      int d = p.duration[j];
-      long demand = p.demand[j];
-      t = demand == 0 ? t : fit(free, t, d, demand);
+      int d = duration[j];
+      long demand = demands[j];
+      t = demand == 0 ? t : fit(free, t, d, demand, guards);
       start[j] = t;
       last = Math.max(last, t + d);
       if (t + tail[j] > most) {
@@ -116,8 +121,7 @@ final class ScaledDecoder extends Decoder {
    * The first moment from which there is room, which is taken. Looks at each stretch from its last
    * step, so that it passes over a busy time in strides of the duration.
    */
-  private int fit(long[] free, int from, int duration, long demand) {
-    long guards = p.guards;
+  private static int fit(long[] free, int from, int duration, long demand, long guards) {
     int t = from;
     int known = from; // from here to the end of the stretch there is something left to look at
     int u = from + duration;
@@ -141,16 +145,20 @@ final class ScaledDecoder extends Decoder {
     int[] start = this.start;
     int[] links = linksAfter;
     int[] first = firstAfter;
+    int[] duration = p.duration;
+    long[] demands = p.demand;
+    long guards = p.guards;
     int last = 0;
     for (int k = size - 1; k >= 0; k--) {
       int j = list[k];
       int t = 0;
-      for (int a = first[j]; a < first[j + 1]; a += 2) {
+      int to = first[j + 1];
+      for (int a = first[j]; a < to; a += 2) {
         t = Math.max(t, start[links[a]] + links[a + 1]);
       }
-      int d = p.duration[j];
-      long demand = p.demand[j];
-      t = demand == 0 ? t : fit(free, t, d, demand);
+      int d = duration[j];
+      long demand = demands[j];
+      t = demand == 0 ? t : fit(free, t, d, demand, guards);
       start[j] = t; // counted back from the end, to the finish
       last = Math.max(last, t + d);
     }

@@ -29,7 +29,8 @@ final class Search {
   private static final int LARGE = 80; // tasks
   private static final int STALE_ROUNDS = 150;
   private static final double WORTH_PUSHING =
-      0.03; // how much longer than its parents a schedule may be at first
+      0.06; // how much longer than its parents a schedule may be at first
+  private static final double WORTH_PUSHING_LARGE = 0.03;
   private static final int ASK_AFTER = 5_000; // tasks put in
   private static final int MOST_FOR_BLOCKS =
       2_000; // above, the table of who waits for whom gets too large
@@ -218,7 +219,8 @@ final class Search {
       twoPoints(lists[a], lists[b], child);
     }
     move(child);
-    if (!evaluate(child, decoder.stretched(Math.max(ends[a], ends[b]), WORTH_PUSHING))) {
+    double more = n > LARGE ? WORTH_PUSHING_LARGE : WORTH_PUSHING;
+    if (!evaluate(child, decoder.stretched(Math.max(ends[a], ends[b]), more))) {
       return;
     }
     if (lastWorth < bestOfPopulation) {

@@ -10,6 +10,9 @@ public final class Sequencer {
   /** Decisions of the exact search in any round; one costs less than a schedule. */
   private static final long LEAST_NODES = 6_000;
 
+  /** The same where tasks are many; a proof that is easy to have takes no more. */
+  private static final long FEW_NODES = 1_000;
+
   /** Orders of two tasks that show whether a proof is easy to have. */
   private static final long FEW_ORDERS = 5;
 
@@ -84,6 +87,8 @@ public final class Sequencer {
     private final OrderSearch orders;
     private final ScaledProject mirror; // null where reversed time is not for the exact search
     private long bound; // in steps
+    private long endTried;
+    private long nodesTried;
 
     ScaledRun(ScaledProject project, OrderSearch orders, Sweep plan, Budget budget, long seed) {
       this.orders = orders;
@@ -136,7 +141,9 @@ public final class Sequencer {
         }
         if (exact && search.bestEnd() > bound && !search.spent()) {
           long share = Math.min(round, budget.schedules());
-          prove(LEAST_NODES + (project.size <= SMALL ? 3 * share : share / 4));
+          long least = project.size <= LARGE ? LEAST_NODES : FEW_NODES;
+          long more = project.size <= SMALL ? 3 * share : Math.max(share / 4, search.built() / 16);
+          prove(least + more);
           if (project.size <= LARGE) {
             openWindows(round / 2);
           }
@@ -181,7 +188,16 @@ public final class Sequencer {
       }
     }
 
+    /**
+     * From the start every time, so it is worth while only with a better schedule or about twice as
+     * many decisions.
+     */
     private void prove(long nodes) {
+      if (search.bestEnd() == endTried && 5 * nodes < 9 * nodesTried) {
+        return;
+      }
+      endTried = search.bestEnd();
+      nodesTried = nodes;
       boolean through = exact(project, nodes, false);
       if (!through && mirror != null && search.bestEnd() > bound) {
         through = exact(mirror, nodes, true);
