@@ -66,7 +66,7 @@ heights = {
     "one-bedroom-page": 1500,
     "owner-openings-sheet": 620,
     "one-bedroom-summary-sheet": 1300,
-    "late-box": 760,
+    "late-box": 525,
     "contractor-next-weeks": 700,
     "contractor-bar-chart-sheet": 900,
     "lender-review-page": 1400,
