@@ -10,8 +10,10 @@ import cornerpost.scope.InsulationSide;
 import cornerpost.scope.VapourControl;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Whether room air can condense on the steel. The steel is a vapour barrier on the cold side: where
@@ -29,6 +31,38 @@ final class SteelAndMoisture implements CheckRule {
   @Override
   public List<Check> look(CheckInput in) {
     if (!in.scope().generatesTasks() || in.scope().boxes().isEmpty()) return List.of();
+    var found = new ArrayList<Check>(walls(in));
+    ceiling(in).ifPresent(found::add);
+    return found;
+  }
+
+  /** Under the roof sheet: the same, whatever is in the walls. */
+  private static Optional<Check> ceiling(CheckInput in) {
+    var envelope = in.scope().envelope();
+    var material = envelope.option(EnvelopeQuestions.CEILING, InsulationMaterial.class);
+    var vapour = envelope.option(EnvelopeQuestions.VAPOUR, VapourControl.class);
+    if (material == InsulationMaterial.NONE
+        || material == InsulationMaterial.CLOSED_CELL
+        || vapour == VapourControl.MEMBRANE) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Check(
+            "steel-and-moisture/ceiling",
+            Topic.MOISTURE,
+            PROFESSIONAL,
+            "Room air can reach the cold roof steel through "
+                + material.label()
+                + " over the ceiling, condense there and drip: a taped membrane on the warm side,"
+                + " or closed-cell foam on the steel, keeps it away"
+                + coldMonths(in),
+            SOURCE,
+            List.of(
+                envelope.cell(EnvelopeQuestions.CEILING), envelope.cell(EnvelopeQuestions.VAPOUR)),
+            in.tasks("ceiling-insulation", "vapour-membrane")));
+  }
+
+  private static List<Check> walls(CheckInput in) {
     var envelope = in.scope().envelope();
     var side = envelope.option(EnvelopeQuestions.SIDE, InsulationSide.class);
     var material = envelope.option(EnvelopeQuestions.INSIDE, InsulationMaterial.class);
