@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.DecimalFormat;
@@ -28,9 +29,10 @@ class ReadmeTest {
         .format(DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH));
   }
 
+  /** To the whole: cents move with every price. */
   private static String money(JsonNode amount) {
-    var format = new DecimalFormat("#,##0.00", DecimalFormatSymbols.getInstance(Locale.ENGLISH));
-    return "USD " + format.format(amount.decimalValue());
+    var format = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(Locale.ENGLISH));
+    return "some USD " + format.format(amount.decimalValue().setScale(0, RoundingMode.HALF_UP));
   }
 
   private static void says(String text) throws IOException {
