@@ -14,9 +14,9 @@ import java.util.function.Predicate;
  * Where a loan for building stands once money has moved: the lender's figures.
  *
  * @param rows of the cost report, the interest last
- * @param plannedPeriods cumulative planned value at the end of each period of the plan
+ * @param plannedPeriods the plan that earned value is measured against, by its periods
  * @param value earned value
- * @param hireADay what a day of what is paid by the month costs, over its budget
+ * @param decimals of the currency's minor unit
  */
 public record LoanStatus(
     LoanTerms terms,
