@@ -11,6 +11,7 @@ import cornerpost.scope.Scope;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.SoilClass;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -84,6 +85,6 @@ class GroundBearingTest {
             .quantity()
             .asDouble(cornerpost.measure.Unit.KG);
     assertThat(check(plan, "caution/lifting/A").message())
-        .contains("for at least " + Math.round(hook) + " kg");
+        .contains(String.format(Locale.ROOT, "for at least %,d kg", Math.round(hook)));
   }
 }
