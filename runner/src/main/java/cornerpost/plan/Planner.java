@@ -120,12 +120,14 @@ public final class Planner {
   private Plan plan(
       List<Line> lines,
       Estimate estimate,
-      WorkPlan work,
+      WorkPlan uncalled,
       Network network,
       List<Delay> delays,
       LocalDate status) {
     var planning = new Delays(RiskInput.seed(scope, options));
-    var plain = planning.plain(network);
+    var called = CallForward.of(scope, uncalled, network, planning, status);
+    var work = called.work();
+    var plain = called.plain();
     var sequence = planning.with(delays, plain);
     // Nothing that follows needs the trials, and they take as long as the rest together.
     var risk =
@@ -151,7 +153,7 @@ public final class Planner {
                 tasks,
                 status,
                 new BaselineBook(scope, estimate, tasks, status).kept(options),
-                () -> unbegun(work, planning, tasks)),
+                () -> unbegun(called, planning, tasks)),
             checks);
     strayLedger(estimate);
     var costs = new DelayCosts(money, Replanner.craneAgain(scope));
@@ -186,11 +188,12 @@ public final class Planner {
    * The tasks as planned before anything had happened: what earned value is measured against. Where
    * that plan cannot be made, today's is taken.
    */
-  private LineTasks unbegun(WorkPlan work, Delays planning, LineTasks today) {
-    var nobody = new Problems();
+  private LineTasks unbegun(CallForward.Called called, Delays planning, LineTasks today) {
     var start = scope.project().date(ProjectQuestions.START);
-    return WorkNetwork.of(work, scope.unbegun(), start, nobody)
-        .map(planning::plain)
+    var work = called.work();
+    return called
+        .first()
+        .or(() -> WorkNetwork.of(work, scope.unbegun(), start, new Problems()).map(planning::plain))
         .map(
             s ->
                 new LineTasks(

@@ -66,6 +66,11 @@ final class Sequence {
     return new Sequence(times, handovers, with(changed), times.finish());
   }
 
+  /** The same order of the crews with more links, none of which moves the finish. */
+  Sequence timed(Timetable aloneWithThem, Timetable orderedWithThem) {
+    return new Sequence(aloneWithThem, handovers, orderedWithThem, lowerBound);
+  }
+
   /** With the bound of another sequence of the same tasks, if that is higher. */
   Sequence boundedBy(Sequence other) {
     return other.lowerBound.isAfter(lowerBound)

@@ -20,13 +20,13 @@ import java.util.stream.Collectors;
 public final class NetworkHealth {
   private static final String DCMA = "DCMA-EA PAM 200.1 (2012), section 4, check ";
   private static final String GAO = "GAO-16-89G (2015), best practice ";
+
+  /** Working days of float above which a link seems to be missing: two months. */
+  public static final int HIGH_FLOAT_DAYS = 44;
+
   private static final int LONG_DAYS = 44; // two months of working days
   private static final double FEW = 0.05;
   private static final double MOST = 0.90;
-  private static final long TEST_DAYS = 600;
-
-  /** Where calendars differ a week of the 600 days may be won or lost at weekends and holidays. */
-  private static final double ROUNDED = 0.01;
 
   private final Network network;
   private final Timetable timetable;
@@ -190,18 +190,17 @@ public final class NetworkHealth {
           share(due.size(), open.size()),
           DCMA + "5");
     }
-    List<Timing> working = open.stream().filter(NetworkHealth::isWork).toList();
-    var high = tasks(t -> isWork(t) && workingDaysOfFloat(t) > LONG_DAYS);
-    if (share(high.size(), working.size()) > FEW) {
+    var high = tasks(t -> floatDays(timetable, t) > HIGH_FLOAT_DAYS);
+    if (share(high.size(), open.size()) > FEW) {
       add(
           "high float",
           Finding.Severity.WARNING,
-          percent(share(high.size(), working.size()))
+          percent(share(high.size(), open.size()))
               + " of the tasks can slip by more than "
-              + LONG_DAYS
+              + HIGH_FLOAT_DAYS
               + " days (measure: at most 5 %); does nothing else wait for them?",
           high,
-          share(high.size(), working.size()),
+          share(high.size(), open.size()),
           DCMA + "6");
     }
     var negative = tasks(t -> t.totalFloatMinutes() < 0);
@@ -212,30 +211,34 @@ public final class NetworkHealth {
         negative,
         share(negative.size(), open.size()),
         DCMA + "7");
-    var longTasks = tasks(t -> isWork(t) && t.durationDays() > LONG_DAYS);
-    if (share(longTasks.size(), working.size()) > FEW) {
+    List<Timing> lasting = open.stream().filter(t -> !t.activity().isMilestone()).toList();
+    var longTasks = tasks(t -> workingDays(t) > LONG_DAYS);
+    if (share(longTasks.size(), lasting.size()) > FEW) {
       add(
           "long tasks",
           Finding.Severity.WARNING,
-          percent(share(longTasks.size(), working.size()))
+          percent(share(longTasks.size(), lasting.size()))
               + " of the tasks last more than "
               + LONG_DAYS
               + " days (measure: at most 5 %); progress on them is hard to see",
           longTasks,
-          share(longTasks.size(), working.size()),
+          share(longTasks.size(), lasting.size()),
           DCMA + "8");
     }
   }
 
-  /** Neither a moment nor a wait: a wait is a lag that got a name, and no one works on it. */
-  private static boolean isWork(Timing t) {
-    return !t.activity().isMilestone() && !t.activity().isElapsed();
+  /** Total float in working days of the plan's own calendar, whatever calendar the task has. */
+  public static double floatDays(Timetable times, Timing t) {
+    WorkCalendar days = times.network().defaultCalendar();
+    return (double) days.between(t.early().start(), t.late().start()) / days.dayMinutes();
   }
 
-  /** The measure is in working days of the plan, whatever calendar the task has. */
-  private double workingDaysOfFloat(Timing t) {
+  /** The days of its calendar that a task lasts; of a wait, the working days that pass. */
+  private double workingDays(Timing t) {
     WorkCalendar days = network.defaultCalendar();
-    return (double) days.between(t.early().start(), t.late().start()) / days.dayMinutes();
+    return t.activity().isElapsed()
+        ? (double) days.between(t.early().start(), t.early().finish()) / days.dayMinutes()
+        : t.durationDays();
   }
 
   private void dates() {
@@ -263,49 +266,24 @@ public final class NetworkHealth {
         GAO + "9");
   }
 
-  /**
-   * Adds a very long delay to the first open task of the longest path: the end must move by as
-   * much.
-   */
   private void criticalPath() {
-    List<String> path = timetable.longestPath();
-    var first =
-        path.stream()
-            .map(network::get)
-            .filter(a -> a.minutes() > 0 && a.progress().start().isEmpty())
-            .findFirst();
-    if (first.isEmpty()) {
-      return;
-    }
-    Activity a = first.get();
-    WorkCalendar calendar = network.calendarOf(a.id());
-    long delay = TEST_DAYS * (a.isElapsed() ? Minutes.A_DAY : calendar.dayMinutes());
-    var later = Passes.of(network.with(a.lasting(a.minutes() + delay)));
-    long moved =
-        a.isElapsed()
-            ? Minutes.of(later.finish()) - Minutes.of(timetable.finish())
-            : calendar.between(timetable.finish(), later.finish());
-    boolean mixed = !open.stream().allMatch(t -> sameTimes(t, a));
-    if (Math.abs(moved - delay) > (mixed ? ROUNDED * delay : 0)) {
-      add(
-          "critical path test",
-          Finding.Severity.WARNING,
-          "A delay of "
-              + TEST_DAYS
-              + " days in '"
-              + a.name()
-              + "' moves the finish by "
-              + String.format(Locale.ROOT, "%.1f", TEST_DAYS * (double) moved / delay)
-              + " days of its calendar; the path drives by starts, or through other calendars",
-          List.of(a.id()),
-          (double) moved / delay,
-          DCMA + "12");
-    }
-  }
-
-  private boolean sameTimes(Timing t, Activity a) {
-    return t.activity().isElapsed() == a.isElapsed()
-        && network.calendarOf(t.id()).sameTimes(network.calendarOf(a.id()));
+    DelayProbe.of(timetable)
+        .filter(o -> !o.exact())
+        .ifPresent(
+            o ->
+                add(
+                    "critical path test",
+                    Finding.Severity.WARNING,
+                    "A delay of "
+                        + DelayProbe.DAYS
+                        + " days in '"
+                        + o.task().name()
+                        + "' moves the finish by "
+                        + String.format(Locale.ROOT, "%.1f", o.movedDays())
+                        + " days of its calendar; the path drives by starts, or a date holds it",
+                    List.of(o.task().id()),
+                    o.movedDays() / DelayProbe.DAYS,
+                    DCMA + "12"));
   }
 
   private static double share(int part, int whole) {

@@ -101,6 +101,11 @@ public final class WorkCalendar {
     return eightHours("Weekends", holidays, 7, 5);
   }
 
+  /** The same week, with no holiday kept. */
+  public WorkCalendar withoutHolidays() {
+    return holidays.isEmpty() ? this : new WorkCalendar(name, from, minutes, Set.of());
+  }
+
   /** All 24 hours of all days; a day of it is 24 hours. */
   public static WorkCalendar roundTheClock() {
     return of("Round the clock", List.of(1440, 1440, 1440, 1440, 1440, 1440, 1440), Set.of());

@@ -97,7 +97,7 @@ final class BuildSequence {
     return List.copyOf(kept.values());
   }
 
-  /** Without plain ties that a chain of finish-to-start ties implies. */
+  /** Without ties that a chain of finish-to-start ties implies. */
   private static List<Tie> reduced(List<Tie> ties) {
     var after = new EnumMap<BuildTask, Set<BuildTask>>(BuildTask.class);
     for (var t : ties) {
@@ -105,7 +105,24 @@ final class BuildSequence {
         after.computeIfAbsent(t.before(), k -> EnumSet.noneOf(BuildTask.class)).add(t.after());
       }
     }
-    return ties.stream().filter(t -> !t.isPlain() || !implied(t, after)).toList();
+    return ties.stream()
+        .filter(t -> t.isPlain() ? !implied(t, after) : !waitsElsewhere(t, ties, after))
+        .toList();
+  }
+
+  /** Whether the same wait stands before a task that itself comes before this one. */
+  private static boolean waitsElsewhere(
+      Tie tie, List<Tie> ties, Map<BuildTask, Set<BuildTask>> after) {
+    return tie.relation() == LinkRelation.FINISH_TO_START
+        && ties.stream()
+            .anyMatch(
+                t ->
+                    t.before() == tie.before()
+                        && t.after() != tie.after()
+                        && t.relation() == tie.relation()
+                        && t.lagUnit() == tie.lagUnit()
+                        && t.lag().compareTo(tie.lag()) >= 0
+                        && after.getOrDefault(t.after(), Set.of()).contains(tie.after()));
   }
 
   private static boolean implied(Tie tie, Map<BuildTask, Set<BuildTask>> after) {

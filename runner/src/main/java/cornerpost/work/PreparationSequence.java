@@ -23,6 +23,8 @@ final class PreparationSequence implements SequenceRule {
         .then(DRAWINGS, UTILITY_APPLY, "the application names loads and places")
         .then(UTILITY_APPLY, UTILITY_WAIT, "they come when asked")
         .then(CHOOSE_BOXES, BOOK_CRANE, "the crane is chosen for the box")
+        .then(PERMIT_GRANTED, BOOK_CRANE, "a day is booked when work may begin")
+        .then(DRAWINGS, INSURANCE, "the insurer asks what is built")
         .then(BOOK_CRANE, DELIVERY, "crane and truck are one booking")
         .then(PERMIT_GRANTED, SITE_SET_UP, "no work on the ground before the permit")
         .then(LOAN_CLOSING, SITE_SET_UP, "the loan closes before the work it pays for")

@@ -2,6 +2,7 @@ package cornerpost.work;
 
 import cornerpost.scope.CalendarEntry;
 import cornerpost.scope.HolidayEntry;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +30,14 @@ public record WorkPlan(
     crews = List.copyOf(crews);
     calendars = List.copyOf(calendars);
     holidays = List.copyOf(holidays);
+  }
+
+  /** The same with more links after its own. */
+  public WorkPlan withLinks(List<WorkLink> more) {
+    if (more.isEmpty()) return this;
+    var all = new ArrayList<>(links);
+    all.addAll(more);
+    return new WorkPlan(tasks, all, crews, calendars, holidays, defaultCalendar);
   }
 
   public Optional<WorkTask> task(String id) {

@@ -100,7 +100,9 @@ public final class WorkPlanner {
     }
     for (var tie : sequence.ties()) {
       for (var before : parts.get(tie.before())) {
-        for (var after : parts.get(tie.after())) links.add(link(tie, before, after));
+        for (var after : parts.get(tie.after())) {
+          if (!besideEachOther(tie, parts, before, after)) links.add(link(tie, before, after));
+        }
       }
     }
     if (book.isEmpty()) return;
@@ -123,6 +125,17 @@ public final class WorkPlanner {
         }
       }
     }
+  }
+
+  /**
+   * Of mixed work that overlaps, each party follows its own: the owner primes what the owner cuts.
+   */
+  private static boolean besideEachOther(
+      Tie tie, Map<BuildTask, List<WorkTask>> parts, WorkTask before, WorkTask after) {
+    return tie.relation() == LinkRelation.START_TO_START
+        && parts.get(tie.before()).size() == 2
+        && parts.get(tie.after()).size() == 2
+        && !before.party().equals(after.party());
   }
 
   private WorkLink link(Tie tie, WorkTask before, WorkTask after) {

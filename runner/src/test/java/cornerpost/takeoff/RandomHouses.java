@@ -15,9 +15,13 @@ import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.FloorTreatment;
 import cornerpost.scope.FrameSection;
 import cornerpost.scope.Joint;
+import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.ModifiedWhere;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.OpeningQuestions;
+import cornerpost.scope.OptionsQuestions;
+import cornerpost.scope.Party;
+import cornerpost.scope.PermitClass;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Question;
 import cornerpost.scope.RoomQuestions;
@@ -25,6 +29,7 @@ import cornerpost.scope.RoomUse;
 import cornerpost.scope.Scope;
 import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.SiteQuestions;
+import cornerpost.scope.Trade;
 import cornerpost.scope.Wall;
 import java.time.LocalDate;
 import java.util.List;
@@ -57,6 +62,38 @@ public final class RandomHouses {
   /** The house of a seed, for tests of other packages. */
   public static Scope of(long seed, UnitSystem units) {
     return house(seed, units, 0).scope();
+  }
+
+  /**
+   * The house of a seed with who does what, permit, engineer, orders, calendars and loan drawn too:
+   * all that decides which tasks there are, how long and in whose time.
+   */
+  public static Scope planned(long seed, UnitSystem units) {
+    var house = house(seed, units, 0);
+    var random = new SplittableRandom(~seed);
+    house
+        .with(ProjectQuestions.PERMIT, one(random, PermitClass.values()))
+        .with(ProjectQuestions.ENGINEER, random.nextBoolean() ? "yes" : "no")
+        .with(ProjectQuestions.ORDER_EARLY, random.nextBoolean() ? "yes" : "no")
+        .with(ProjectQuestions.CALENDAR, random.nextInt(4) == 0 ? "Six days" : "Weekdays")
+        .with(
+            OptionsQuestions.OWNER_CALENDAR,
+            one(random, new String[] {"Weekends", "Weekends", "Six days", "Weekdays"}))
+        .with(OptionsQuestions.OWNER_HANDS, "" + random.nextInt(1, 4))
+        .with(LoanQuestions.AMOUNT, random.nextBoolean() ? "50000" : "0");
+    int hired = random.nextInt(1, 10); // from nearly all by the owner to nearly all hired
+    for (var trade : Trade.values()) {
+      house.doneBy(
+          trade,
+          random.nextInt(10) < hired
+              ? Party.HIRED
+              : random.nextInt(4) == 0 ? Party.MIXED : Party.OWNER);
+    }
+    return house.scope();
+  }
+
+  private static <T> T one(SplittableRandom random, T[] of) {
+    return of[random.nextInt(of.length)];
   }
 
   /**
