@@ -16,6 +16,11 @@ import java.util.function.BooleanSupplier;
  * sets).
  */
 final class OrderSearch {
+  /** With fewer orders to try there is no trying of both orders of every two tasks first. */
+  private static final long ENOUGH_TO_TRY = 100;
+
+  private static final int MOST_ROUNDS = 5; // of that
+
   private final Graph g;
   private final Sweep early;
   private final TimeWindows windows;
@@ -91,8 +96,34 @@ final class OrderSearch {
     cut = false;
     do {
       nodes++;
-    } while (windows.open(early, end - 1) && node());
+    } while (windows.open(early, end - 1) && (mostNodes < ENOUGH_TO_TRY || tryAll()) && node());
     return !cut;
+  }
+
+  /**
+   * Tries both orders of every two tasks that want the same crew, and keeps what is left where one
+   * is refuted; false if for some two both are.
+   */
+  private boolean tryAll() {
+    boolean changed = true;
+    for (int round = 0; changed && round < MOST_ROUNDS; round++) {
+      changed = false;
+      for (int i = 0; i < g.size; i++) {
+        for (int j : windows.rivals(i)) {
+          if (j == i || windows.before(i, j) || windows.before(j, i)) continue;
+          if (nodes >= most) return true;
+          nodes++;
+          long[][] state = windows.state();
+          boolean possible = windows.decide(i, j);
+          windows.restore(state);
+          if (!possible) {
+            changed = true;
+            if (!windows.decide(j, i)) return false;
+          }
+        }
+      }
+    }
+    return true;
   }
 
   /** Tries what the settled windows leave; true if that gave a better schedule. */

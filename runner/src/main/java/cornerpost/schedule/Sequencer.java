@@ -16,6 +16,11 @@ public final class Sequencer {
   /** Orders of two tasks that show whether a proof is easy to have. */
   private static final long FEW_ORDERS = 5;
 
+  /** Orders in the second round where calendars differ, and by what they grow in each later one. */
+  private static final long MANY_ORDERS = 500;
+
+  private static final long MORE_ORDERS = 4;
+
   /** Schedules in the first round where calendars differ; a schedule and an order cost the same. */
   private static final long FIRST_ORDERS = 60;
 
@@ -62,7 +67,10 @@ public final class Sequencer {
     boolean proved = search.bestEnd() <= early.end;
     long most = FEW_ORDERS;
     for (long round = FIRST_ORDERS; !proved && !search.spent(); round = 3 * round) {
-      proved = orders.run(search.bestEnd(), Math.min(most, budget.schedules()));
+      proved =
+          orders.run(
+              search.bestEnd(),
+              budget.schedules() < FIRST_ORDERS ? Math.min(most, budget.schedules()) : most);
       if (orders.best() != null) {
         decoder.show(orders.best());
         search.takeIn(orders.end());
@@ -70,7 +78,7 @@ public final class Sequencer {
       if (!proved) {
         search.run(round, early.end);
       }
-      most = 2 * round;
+      most = most == FEW_ORDERS ? MANY_ORDERS : MORE_ORDERS * most;
     }
     long bound = proved ? search.bestEnd() : orders.lowestEnd(search.bestEnd());
     decoder.putInto(plan);

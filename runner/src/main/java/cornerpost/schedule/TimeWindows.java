@@ -34,13 +34,14 @@ final class TimeWindows {
   private final int words;
   private final long[] linked; // by links alone: bit j of row i, j starts after i has finished
   private final List<Group> groups = new ArrayList<>();
+  private final int[][] groupsOf; // of a task, by position in groups
+  private final boolean[] unsettled; // groups of which something has changed
   private final int[][] rivals; // tasks that cannot run beside it for want of a crew
   private final int[][] sharing; // tasks with a crew in common
   private final int[] queue;
   private final boolean[] queued;
   private int head;
   private int waiting;
-  private long changes;
 
   long[] low;
   long[] high;
@@ -49,6 +50,7 @@ final class TimeWindows {
   long[] lateStart;
   long[] lateFinish;
   long[] ordered; // as linked, with what has been found and decided
+  final double[] blame; // how often a task had no place left
 
   /** The tasks of one crew. */
   private final class Group {
@@ -135,6 +137,15 @@ final class TimeWindows {
         }
       }
     }
+    unsettled = new boolean[groups.size()];
+    groupsOf = new int[n][];
+    for (int i = 0; i < n; i++) {
+      int task = i;
+      groupsOf[i] =
+          java.util.stream.IntStream.range(0, groups.size())
+              .filter(k -> Arrays.binarySearch(groups.get(k).all, task) >= 0)
+              .toArray();
+    }
     for (int i = 0; i < n; i++) {
       rivals[i] = found.get(i).stream().mapToInt(Integer::intValue).toArray();
     }
@@ -151,6 +162,8 @@ final class TimeWindows {
     lateStart = new long[n];
     lateFinish = new long[n];
     ordered = new long[n * words];
+    blame = new double[n];
+    Arrays.fill(blame, 1);
   }
 
   /** Who surely starts after whom has finished: along finish-to-start links without a lead. */
@@ -221,11 +234,13 @@ final class TimeWindows {
       lateStart[i] = g.startAt(i, high[i]);
       lateFinish[i] = g.finishAt(i, high[i], minutes[i]);
     }
+    Arrays.fill(unsettled, true);
     return settle();
   }
 
   /** Decides that one task goes first; false if that refutes the end. */
   boolean decide(int first, int second) {
+    Arrays.fill(unsettled, false); // the windows were settled before
     return order(first, second) && settle();
   }
 
@@ -257,7 +272,8 @@ final class TimeWindows {
       return true;
     }
     ordered[i * words + (j >> 6)] |= 1L << j;
-    changes++;
+    changed(i);
+    changed(j);
     return raise(j, g.placeStartingFrom(j, earlyFinish[i]))
         && lower(i, g.placeFinishingBy(i, lateStart[j], minutes[i]));
   }
@@ -267,9 +283,10 @@ final class TimeWindows {
       return true;
     }
     if (at > high[i]) {
+      blame[i]++;
       return false;
     }
-    changes++;
+    changed(i);
     low[i] = at;
     earlyStart[i] = g.startAt(i, at);
     earlyFinish[i] = g.finishAt(i, at, minutes[i]);
@@ -282,14 +299,21 @@ final class TimeWindows {
       return true;
     }
     if (at < low[i]) {
+      blame[i]++;
       return false;
     }
-    changes++;
+    changed(i);
     high[i] = at;
     lateStart[i] = g.startAt(i, at);
     lateFinish[i] = g.finishAt(i, at, minutes[i]);
     enqueue(i);
     return true;
+  }
+
+  private void changed(int i) {
+    for (int k : groupsOf[i]) {
+      unsettled[k] = true;
+    }
   }
 
   private void enqueue(int i) {
@@ -302,13 +326,17 @@ final class TimeWindows {
   /** Applies all rules until nothing changes; false if the end is refuted. */
   private boolean settle() {
     boolean possible = followLinks();
-    long seen = -1;
-    while (possible && seen != changes) {
-      seen = changes;
+    boolean again = true;
+    while (possible && again) {
+      again = false;
       for (int k = 0; possible && k < groups.size(); k++) {
-        Group group = groups.get(k);
-        possible =
-            pairs(group) && followLinks() && energy(group) && sequence(group) && followLinks();
+        if (unsettled[k]) {
+          Group group = groups.get(k);
+          unsettled[k] = false;
+          again = true;
+          possible =
+              pairs(group) && followLinks() && energy(group) && sequence(group) && followLinks();
+        }
       }
     }
     drop();
@@ -368,6 +396,8 @@ final class TimeWindows {
           boolean first = earlyFinish[i] <= lateStart[j];
           boolean second = earlyFinish[j] <= lateStart[i];
           if (!first && !second) {
+            blame[i]++;
+            blame[j]++;
             return false;
           }
           if (!first && !order(j, i) || !second && !order(i, j)) {

@@ -46,7 +46,10 @@ class HousePlanTest {
     return amounts.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  /** The checks of DCMA-EA PAM 200.1 (2012) and GAO-16-89G (2015) on the order of work planned. */
+  /**
+   * The checks of DCMA-EA PAM 200.1 (2012) and GAO-16-89G (2015), as published, on the order of
+   * work planned; of a finding that is told only the owner's tasks can be the cause.
+   */
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"one-bedroom-40hc", "studio-20hc-metric", "two-bedroom-two-boxes"})
   void the_network_passes_the_published_checks_but_for_the_owners_own_tasks(String example) {
@@ -62,12 +65,7 @@ class HousePlanTest {
             .orElseThrow();
     var ordered = new Delays(1).plain(network).ordered();
     for (var f : cornerpost.schedule.NetworkHealth.of(ordered)) {
-      if (f.check().equals("high float")) {
-        // One task of a small house is 1 % of them; the studio has one more than the 5 % allow.
-        assertThat(f.found()).as(f.message()).isLessThan(0.055);
-      } else {
-        assertThat(f.items()).as(f.message()).isNotEmpty().isSubsetOf(own);
-      }
+      assertThat(f.items()).as(f.message()).isNotEmpty().isSubsetOf(own);
     }
   }
 
