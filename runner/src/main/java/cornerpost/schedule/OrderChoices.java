@@ -8,11 +8,12 @@ import java.util.List;
  *
  * <p>Of tasks that overlap and cannot run at once the pair is taken that must be done in the
  * shortest time from the earliest start of either to the latest finish, divided by how often either
- * had no place left so far (found by trial), and first the order that leaves more room. Where every two could run at once but not all, the conflict is a
- * smallest set that is too many. Method: C.-C. Cheng and S. F. Smith, "Applying constraint
- * satisfaction techniques to job shop scheduling", Annals of Operations Research 70 (1997) 327-357
- * (which order first); F. Boussemart, F. Hemery, C. Lecoutre and L. Sais, "Boosting systematic
- * search by weighting constraints", ECAI 2004, 146-150 (what failed often comes first).
+ * had no place left so far (found by trial), and first the order that leaves more room. Where every
+ * two could run at once but not all, the conflict is a smallest set that is too many. Method: C.-C.
+ * Cheng and S. F. Smith, "Applying constraint satisfaction techniques to job shop scheduling",
+ * Annals of Operations Research 70 (1997) 327-357 (which order first); F. Boussemart, F. Hemery, C.
+ * Lecoutre and L. Sais, "Boosting systematic search by weighting constraints", ECAI 2004, 146-150
+ * (what failed often comes first).
  */
 final class OrderChoices {
   private final Graph g;

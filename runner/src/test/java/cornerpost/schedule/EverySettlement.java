@@ -60,14 +60,14 @@ final class EverySettlement {
 
   /** The earliest dates that keep links and pairs; given up when they end after the best known. */
   private long earliest(Sweep plan) {
-    for (int i : g.order) {
+    for (int i : g.order()) {
       plan.put(i, plan.earliest(i, g.minutes), g.minutes[i]);
     }
     boolean moved = true;
     long end = Long.MIN_VALUE;
     while (moved && end <= best) {
       moved = false;
-      for (int i : g.order) {
+      for (int i : g.order()) {
         long at = Math.max(plan.place[i], plan.earliest(i, g.minutes));
         for (int[] p : pairs) {
           if (p[1] == i) {
