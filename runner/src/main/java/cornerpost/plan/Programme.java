@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param drivingPath ids of the path that drives the planned finish, crews included
  * @param deliveryToMoveIn ids of the longest path between the two
  * @param deliveryFloatDays calendar days by which delivery may slip before move-in moves
+ * @param slippage what a delay of each task does, and the paths next in length
  */
 public record Programme(
     List<DatedTask> tasks,
@@ -36,13 +37,52 @@ public record Programme(
     List<String> deliveryToMoveIn,
     Optional<Integer> deliveryFloatDays,
     List<CrewDay> crewLoad,
-    List<NetworkFinding> findings) {
+    List<NetworkFinding> findings,
+    Slippage slippage) {
 
   /** How many of a crew are at work in the week that begins on {@code week}, in person-days. */
   public record CrewDay(String crew, LocalDate week, BigDecimal personDays, BigDecimal available) {}
 
   /** A finding about the network's health, as advice. */
   public record NetworkFinding(String check, boolean passed, String message, List<String> ids) {}
+
+  /** A programme of which nobody asks what delays do. */
+  public Programme(
+      List<DatedTask> tasks,
+      LocalDate start,
+      LocalDate finish,
+      LocalDate moveIn,
+      Optional<LocalDate> delivery,
+      BigDecimal durationDays,
+      boolean crewLimited,
+      BigDecimal lowerBoundDays,
+      BigDecimal gapDays,
+      boolean proved,
+      List<String> criticalPath,
+      List<String> drivingPath,
+      List<String> deliveryToMoveIn,
+      Optional<Integer> deliveryFloatDays,
+      List<CrewDay> crewLoad,
+      List<NetworkFinding> findings) {
+    this(
+        tasks,
+        start,
+        finish,
+        moveIn,
+        delivery,
+        durationDays,
+        crewLimited,
+        lowerBoundDays,
+        gapDays,
+        proved,
+        criticalPath,
+        drivingPath,
+        deliveryToMoveIn,
+        deliveryFloatDays,
+        crewLoad,
+        findings,
+        Slippage.NONE);
+  }
 
   public Programme {
     tasks = List.copyOf(tasks);

@@ -90,7 +90,8 @@ final class ProgrammeMaker {
         deliveryToMoveIn(),
         deliveryFloat,
         CrewLoad.of(sequence),
-        findings());
+        findings(),
+        SlippageMaker.of(sequence.ordered()));
   }
 
   /**

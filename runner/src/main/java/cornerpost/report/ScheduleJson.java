@@ -98,6 +98,27 @@ final class ScheduleJson {
           out.text("name", h.name());
         });
     out.objects(
+        "nearPaths",
+        programme.slippage().nearPaths(),
+        n -> {
+          out.texts("ids", n.ids());
+          out.text("through", n.through());
+          number("floatDays", n.floatDays());
+        });
+    out.objects(
+        "slips",
+        programme.tasks().stream()
+            .filter(t -> programme.slippage().tasks().containsKey(t.id()))
+            .toList(),
+        t -> {
+          var slip = programme.slippage().tasks().get(t.id());
+          out.text("id", t.id());
+          number("floatDays", slip.floatDays());
+          out.number("oneDayLate", slip.finishMoves().get(0));
+          out.number("fiveDaysLate", slip.finishMoves().get(1));
+          out.number("tenDaysLate", slip.finishMoves().get(2));
+        });
+    out.objects(
         "findings",
         programme.findings(),
         f -> {

@@ -45,7 +45,8 @@ public record DelayEffect(
     return of(before, a.lasting(a.minutes() + days * before.timing(id).dayMinutes()), a, days);
   }
 
-  private static LocalDateTime later(Network network, Activity a, LocalDateTime from, long days) {
+  /** When the task starts if it starts so many of its own days after that moment. */
+  static LocalDateTime later(Network network, Activity a, LocalDateTime from, long days) {
     if (a.isElapsed()) {
       return from.plusDays(days);
     }

@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -93,6 +94,16 @@ public final class Timetable {
   public double durationDays() {
     WorkCalendar c = network.defaultCalendar();
     return (double) c.between(network.start(), finish()) / c.dayMinutes();
+  }
+
+  /**
+   * By how many calendar days the last day moves if a task starts late, all else as planned; by
+   * task id, one number for each delay. Tasks that have begun are left out.
+   *
+   * @param delays in days of the task's own calendar, elapsed days of a wait; 0 or more
+   */
+  public Map<String, List<Integer>> finishMoves(List<Integer> delays) {
+    return FinishMoves.of(this, early, minutes, delays);
   }
 
   /** In the order of the network's tasks. */

@@ -33,7 +33,11 @@ final class SheetSchedule {
     "Late finish",
     "On the network's longest path",
     "Share of trials it drives",
-    "Why this long"
+    "Why this long",
+    "Float in the planned order",
+    "Days move-in moves if 1 day late",
+    "If 5 days late",
+    "If 10 days late"
   };
 
   private SheetSchedule() {}
@@ -42,9 +46,10 @@ final class SheetSchedule {
     var page = run.page(ResultSheet.SCHEDULE);
     page.header(Addresses.HEADER_ROW, COLUMNS);
     page.headIndented(Addresses.HEADER_ROW, 8);
-    page.headRight(Addresses.HEADER_ROW, 3, 4, 5, 6, 7, 14, 15, 16, 17, 18, 19, 21);
+    page.headRight(Addresses.HEADER_ROW, 3, 4, 5, 6, 7, 14, 15, 16, 17, 18, 19, 21, 23, 24, 25, 26);
     page.widths(
-        32, 23, 46, 16, 16, 9, 9, 9, 10, 9, 48, 9, 24, 14, 9, 13, 16, 16, 16, 16, 10, 9, 40);
+        32, 23, 46, 16, 16, 9, 9, 9, 10, 9, 48, 9, 24, 14, 9, 13, 16, 16, 16, 16, 10, 9, 40, 10, 10,
+        9, 9);
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) write(run, page, row++, t);
     SheetTables.finish(page, row - 1, COLUMNS.length, 3);
@@ -82,6 +87,12 @@ final class SheetSchedule {
     var share = run.plan.risk().drivesShare().get(t.id());
     if (share != null) page.number(row, 21, share, page.number("0%"));
     page.text(row, 22, t.task().why());
+    var slip = run.plan.programme().slippage().tasks().get(t.id());
+    if (slip == null) return;
+    page.number(row, 23, slip.floatDays(), days);
+    for (int k = 0; k < slip.finishMoves().size(); k++) {
+      page.number(row, 24 + k, slip.finishMoves().get(k), page.number("0"));
+    }
   }
 
   private static String crews(Map<String, Integer> demands) {
