@@ -12,7 +12,8 @@ import java.util.Map;
  * <p>Exact for any mix of calendars, relations and lags, without planning anew for each task: the
  * plan still ends by a day if the late start is no later than the task's latest start for an end by
  * that day, and late dates are the exact inverse of early ones. So one backward pass for each day
- * that the end may move answers for all tasks together. Deadlines are left aside.
+ * that the end may move answers for all tasks together. Deadlines are left aside. A day ends at
+ * midnight: an end at that very moment counts to the day before.
  */
 final class FinishMoves {
   private static final int MOST_DAYS = 400; // no delay asked for is absorbed for longer
@@ -51,7 +52,7 @@ final class FinishMoves {
     LocalDate last = times.lastDay();
     boolean all = false;
     for (int day = 0; !all && day <= MOST_DAYS; day++) {
-      long end = day == 0 ? early.end : Minutes.of(last.plusDays(day + 1L).atStartOfDay());
+      long end = Math.max(early.end, Minutes.of(last.plusDays(day + 1L).atStartOfDay()));
       long[] latest = early.backward(minutes, end, false);
       all = true;
       for (int q = 0; q < moves.length; q++) {
