@@ -1,6 +1,7 @@
 package cornerpost.plan;
 
 import cornerpost.finance.DrawEvent;
+import cornerpost.measure.Spoken;
 import cornerpost.scope.DrawBasis;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.BuildTask;
@@ -89,7 +90,7 @@ final class DrawEvents {
     var reached = new ArrayList<Reached>();
     var last = YearMonth.from(completion);
     for (var m = YearMonth.from(programme.start()); m.isBefore(last); m = m.plusMonths(1)) {
-      reached.add(new Reached(m.atEndOfMonth(), "Month " + m + " ended"));
+      reached.add(new Reached(m.atEndOfMonth(), Spoken.month(m) + " ended"));
     }
     return reached;
   }
