@@ -2,9 +2,11 @@ package cornerpost.report;
 
 import cornerpost.plan.DatedTask;
 import cornerpost.plan.Plan;
+import cornerpost.plan.Slippage;
 import cornerpost.scope.Stage;
 import cornerpost.work.WorkTask;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 
@@ -30,6 +32,7 @@ final class WaySection {
       String lasts,
       String total,
       String free,
+      String late,
       String state,
       boolean drives,
       String who,
@@ -39,8 +42,13 @@ final class WaySection {
   /** The tasks of a stage. */
   public record StageRows(String stage, List<TaskRow> rows) {}
 
+  /** A way next in length: days to spare, and the steps that no longer way has. */
+  public record NextWay(String spare, List<Step> steps) {}
+
   /** A band of the bar chart. */
   public record Bars(String title, Object svg) {}
+
+  private static final int A_WEEK = 5; // working days
 
   private final Plan plan;
 
@@ -63,6 +71,7 @@ final class WaySection {
     model.put("deliveryFrom", split ? Integer.toString(delivery + 1) : "1");
     model.put("deliverySentence", deliverySentence());
     model.put("crewSentence", crewSentence());
+    model.put("nextWays", nextWays());
     var bars = new BarChart(plan).bands();
     model.put(
         "bars", bars.stream().map(b -> new Bars(b.title(), PageModel.markup(b.svg()))).toList());
@@ -147,11 +156,33 @@ final class WaySection {
         lasts(t),
         t.done() ? "" : Words.tenths(t.totalFloatDays()),
         t.done() ? "" : Words.tenths(t.freeFloatDays()),
+        late(t),
         t.done() ? "done" : t.started() ? "under way" : "",
         t.drivesMoveIn(),
         who(t),
         t.waitsFor(),
         t.task().why());
+  }
+
+  /** By how many days move-in comes later if the task starts a working week late. */
+  private String late(DatedTask t) {
+    var slip = plan.programme().slippage().tasks().get(t.id());
+    return slip == null ? "" : slip.finishMoves().get(Slippage.DELAYS.indexOf(A_WEEK)).toString();
+  }
+
+  /**
+   * The ways from delivery to move-in that are next in length, each by what only it goes through.
+   */
+  private List<NextWay> nextWays() {
+    var ways = plan.programme().slippage().nearPaths();
+    var told = new HashSet<String>();
+    var next = new ArrayList<NextWay>();
+    for (var way : ways) {
+      var own = way.ids().stream().filter(told::add).toList();
+      if (way == ways.get(0)) continue;
+      next.add(new NextWay(Words.days(way.floatDays()), steps(own)));
+    }
+    return next;
   }
 
   private static String slack(DatedTask t) {

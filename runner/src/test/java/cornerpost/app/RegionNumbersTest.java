@@ -24,7 +24,7 @@ class RegionNumbersTest {
   /** Where the numbers of clauses and tables are printed with points, and the sizes of cable. */
   private static final Pattern REFERENCE =
       Pattern.compile(
-          ".*(?:CFR|NEC|ACI|IPC|UPC|IRC|NFPA|Handbook|table|[RPM]\\d+|\\dx)[) ]*[\\d.]+.*");
+          ".*(?:CFR|NEC|ACI|IPC|UPC|IRC|NFPA|Handbook|table(?: [A-Z])?|[RPM]\\d+|\\dx)[) ]*[\\d.]+.*");
 
   @Test
   void no_figure_of_the_page_keeps_the_other_sign(@TempDir Path folder) throws Exception {
