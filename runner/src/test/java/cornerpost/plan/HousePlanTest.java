@@ -9,6 +9,7 @@ import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.OptionsQuestions;
 import cornerpost.scope.ProgressEntry;
 import cornerpost.scope.Scope;
+import cornerpost.scope.ScopeEdit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -278,30 +279,7 @@ class HousePlanTest {
   }
 
   private static Scope withProgress(Scope s, List<ProgressEntry> progress) {
-    return new Scope(
-        s.units(),
-        s.project(),
-        s.boxes(),
-        s.rooms(),
-        s.openings(),
-        s.site(),
-        s.deckAndRoof(),
-        s.envelope(),
-        s.services(),
-        s.finishes(),
-        s.assignments(),
-        s.quotes(),
-        s.ownItems(),
-        s.ownTasks(),
-        s.ownLinks(),
-        s.crews(),
-        s.calendars(),
-        s.holidays(),
-        progress,
-        s.delays(),
-        s.loan(),
-        s.options(),
-        s.entered());
+    return ScopeEdit.of(s).progress(progress).scope();
   }
 
   @Test

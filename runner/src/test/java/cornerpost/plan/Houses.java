@@ -6,6 +6,7 @@ import cornerpost.price.PriceBook;
 import cornerpost.price.PriceBookReader;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
+import cornerpost.scope.ScopeEdit;
 import cornerpost.workbook.WorkbookReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -31,32 +32,7 @@ final class Houses {
 
   /** The same with nothing on sheet Delays. */
   static Scope withoutDelays(Scope s) {
-    return new Scope(
-        s.units(),
-        s.project(),
-        s.boxes(),
-        s.rooms(),
-        s.openings(),
-        s.site(),
-        s.deckAndRoof(),
-        s.envelope(),
-        s.services(),
-        s.finishes(),
-        s.assignments(),
-        s.quotes(),
-        s.ownItems(),
-        s.ownTasks(),
-        s.ownLinks(),
-        s.crews(),
-        s.calendars(),
-        s.holidays(),
-        s.progress(),
-        List.of(),
-        s.ledger(),
-        s.loan(),
-        s.options(),
-        s.entered(),
-        s.baselines());
+    return ScopeEdit.of(s).delays(List.of()).scope();
   }
 
   static PriceBook book(Scope scope) {

@@ -12,6 +12,7 @@ import cornerpost.scope.OpeningQuestions;
 import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.Question;
 import cornerpost.scope.Scope;
+import cornerpost.scope.ScopeEdit;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.takeoff.Takeoff;
 import cornerpost.work.WorkPlanner;
@@ -99,32 +100,7 @@ class KeptEntriesTest {
       var kinds = List.of(Foundation.values());
       site = with(site, SiteQuestions.FOUNDATION, kinds.get(random.nextInt(kinds.size())));
     }
-    return new Scope(
-        s.units(),
-        s.project(),
-        s.boxes(),
-        s.rooms(),
-        openings,
-        site,
-        s.deckAndRoof(),
-        s.envelope(),
-        s.services(),
-        s.finishes(),
-        s.assignments(),
-        s.quotes(),
-        s.ownItems(),
-        s.ownTasks(),
-        s.ownLinks(),
-        s.crews(),
-        s.calendars(),
-        s.holidays(),
-        s.progress(),
-        s.delays(),
-        s.ledger(),
-        s.loan(),
-        s.options(),
-        s.entered(),
-        s.baselines());
+    return ScopeEdit.of(s).openings(openings).site(site).scope();
   }
 
   private static Opening copy(Opening o, String id) {

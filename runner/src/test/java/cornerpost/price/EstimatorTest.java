@@ -18,6 +18,7 @@ import cornerpost.scope.Question;
 import cornerpost.scope.Quote;
 import cornerpost.scope.QuoteFor;
 import cornerpost.scope.Scope;
+import cornerpost.scope.ScopeEdit;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.BuildTask;
 import cornerpost.takeoff.Houses;
@@ -97,30 +98,7 @@ class EstimatorTest {
       List<OwnItem> items,
       List<OwnTask> tasks,
       List<CrewEntry> crews) {
-    return new Scope(
-        s.units(),
-        s.project(),
-        s.boxes(),
-        s.rooms(),
-        s.openings(),
-        s.site(),
-        s.deckAndRoof(),
-        s.envelope(),
-        s.services(),
-        s.finishes(),
-        s.assignments(),
-        quotes,
-        items,
-        tasks,
-        s.ownLinks(),
-        crews,
-        s.calendars(),
-        s.holidays(),
-        s.progress(),
-        s.delays(),
-        s.loan(),
-        s.options(),
-        s.entered());
+    return ScopeEdit.of(s).quotes(quotes).ownItems(items).ownTasks(tasks).crews(crews).scope();
   }
 
   private static Quote quote(String line, QuoteFor quoteFor, String amount, int row) {

@@ -24,6 +24,7 @@ import cornerpost.scope.Problem;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Question;
 import cornerpost.scope.Scope;
+import cornerpost.scope.ScopeEdit;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.BuildTask;
 import cornerpost.takeoff.Houses;
@@ -314,30 +315,13 @@ class WorkPlannerTest {
       List<CrewEntry> crews,
       List<CalendarEntry> calendars,
       List<HolidayEntry> holidays) {
-    return new Scope(
-        s.units(),
-        s.project(),
-        s.boxes(),
-        s.rooms(),
-        s.openings(),
-        s.site(),
-        s.deckAndRoof(),
-        s.envelope(),
-        s.services(),
-        s.finishes(),
-        s.assignments(),
-        s.quotes(),
-        s.ownItems(),
-        tasks,
-        links,
-        crews,
-        calendars,
-        holidays,
-        s.progress(),
-        s.delays(),
-        s.loan(),
-        s.options(),
-        s.entered());
+    return ScopeEdit.of(s)
+        .ownTasks(tasks)
+        .ownLinks(links)
+        .crews(crews)
+        .calendars(calendars)
+        .holidays(holidays)
+        .scope();
   }
 
   private static Scope ownOnly(Map<Question, Object> more) {

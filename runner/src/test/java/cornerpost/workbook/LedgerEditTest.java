@@ -19,6 +19,7 @@ import cornerpost.scope.LedgerEntry;
 import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.Question;
 import cornerpost.scope.Scope;
+import cornerpost.scope.ScopeEdit;
 import cornerpost.takeoff.RandomHouses;
 import cornerpost.trace.Figure;
 import java.math.BigDecimal;
@@ -179,32 +180,7 @@ class LedgerEditTest {
   }
 
   private static Scope with(Scope s, Answers loan, List<LedgerEntry> ledger) {
-    return new Scope(
-        s.units(),
-        s.project(),
-        s.boxes(),
-        s.rooms(),
-        s.openings(),
-        s.site(),
-        s.deckAndRoof(),
-        s.envelope(),
-        s.services(),
-        s.finishes(),
-        s.assignments(),
-        s.quotes(),
-        s.ownItems(),
-        s.ownTasks(),
-        s.ownLinks(),
-        s.crews(),
-        s.calendars(),
-        s.holidays(),
-        s.progress(),
-        s.delays(),
-        ledger,
-        loan,
-        s.options(),
-        s.entered(),
-        s.baselines());
+    return ScopeEdit.of(s).ledger(ledger).loan(loan).scope();
   }
 
   // ---- the sheet ----------------------------------------------------------------------------

@@ -25,6 +25,7 @@ import cornerpost.scope.Party;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Quote;
 import cornerpost.scope.Scope;
+import cornerpost.scope.ScopeEdit;
 import cornerpost.scope.Stage;
 import cornerpost.scope.Trade;
 import cornerpost.takeoff.BuildTask;
@@ -613,29 +614,6 @@ final class TestPlans {
   }
 
   static Scope quoted(Scope s, List<Quote> quotes) {
-    return new Scope(
-        s.units(),
-        s.project(),
-        s.boxes(),
-        s.rooms(),
-        s.openings(),
-        s.site(),
-        s.deckAndRoof(),
-        s.envelope(),
-        s.services(),
-        s.finishes(),
-        s.assignments(),
-        quotes,
-        s.ownItems(),
-        s.ownTasks(),
-        s.ownLinks(),
-        s.crews(),
-        s.calendars(),
-        s.holidays(),
-        s.progress(),
-        s.delays(),
-        s.loan(),
-        s.options(),
-        s.entered());
+    return ScopeEdit.of(s).quotes(quotes).scope();
   }
 }
