@@ -131,13 +131,31 @@ final class ReviewPage {
     named(name, Optional.of(target), how);
   }
 
+  /** The loan over what it is for: the cost, and the value if one is entered. */
+  void ratios(ReviewLinks links) {
+    var b = run.plan.finance().balance();
+    ratio(
+        "Loan to cost",
+        "SUM(" + run.addresses.costColumn(CostPlanColumn.AMOUNT) + ")",
+        b.loanToCost(),
+        Optional.of(SheetCostPlan.TOTAL),
+        "Over the total of the cost plan; land is not in it");
+    if (b.loanToValue().isEmpty()) return;
+    ratio(
+        "Loan to value",
+        run.loan(LoanQuestions.VALUE),
+        b.loanToValue(),
+        links.loan(LoanQuestions.VALUE),
+        "Over the value on completion");
+  }
+
   private void date(String name, LocalDate date, Optional<String> target, String how) {
     page.date(row, 1, date, page.dateLook());
     named(name, target, how);
   }
 
   /** The loan over something. */
-  void ratio(
+  private void ratio(
       String name, String of, Optional<BigDecimal> ratio, Optional<String> target, String how) {
     var formula = "IF(" + of + "=0,\"n/a\"," + run.loan(LoanQuestions.AMOUNT) + "/" + of + ")";
     var look = page.number("0.0%");

@@ -2,7 +2,6 @@ package cornerpost.workbook;
 
 import cornerpost.finance.FirstReview;
 import cornerpost.finance.Sign;
-import cornerpost.scope.LoanQuestions;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -127,20 +126,7 @@ final class SheetFirstReview {
         "0.0%",
         SheetCostToComplete.TO_COMPLETE,
         "Interest left out");
-    var b = review.balance();
-    page.ratio(
-        "Loan to cost",
-        "SUM(" + run.addresses.costColumn(CostPlanColumn.AMOUNT) + ")",
-        b.loanToCost(),
-        Optional.of(SheetCostPlan.TOTAL),
-        "Over the total of the cost plan");
-    if (b.loanToValue().isEmpty()) return;
-    page.ratio(
-        "Loan to value",
-        run.loan(LoanQuestions.VALUE),
-        b.loanToValue(),
-        links.loan(LoanQuestions.VALUE),
-        "Over the value on completion");
+    page.ratios(links);
   }
 
   private Optional<String> figure(Sign sign, String surplus) {

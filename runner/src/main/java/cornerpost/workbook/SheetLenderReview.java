@@ -44,7 +44,7 @@ final class SheetLenderReview {
     draws();
     cost();
     var contingency = contingency("$B$" + surplus);
-    ratios();
+    page.ratios(links);
     time();
     signs("$B$" + surplus, contingency);
   }
@@ -272,23 +272,6 @@ final class SheetLenderReview {
         complete,
         "Share used over share of the work in place; above 1 it burns faster");
     return page.cents("MAX(0," + required + "-" + left + ")");
-  }
-
-  private void ratios() {
-    var b = run.plan.finance().balance();
-    page.ratio(
-        "Loan to cost",
-        "SUM(" + run.addresses.costColumn(CostPlanColumn.AMOUNT) + ")",
-        b.loanToCost(),
-        Optional.of(SheetCostPlan.TOTAL),
-        "Over the total of the cost plan; land is not in it");
-    if (b.loanToValue().isEmpty()) return;
-    page.ratio(
-        "Loan to value",
-        run.loan(LoanQuestions.VALUE),
-        b.loanToValue(),
-        links.loan(LoanQuestions.VALUE),
-        "Over the value on completion");
   }
 
   private String of(CostReportColumn column, String kind) {
