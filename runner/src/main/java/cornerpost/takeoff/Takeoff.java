@@ -1,5 +1,7 @@
 package cornerpost.takeoff;
 
+import static java.util.Comparator.comparing;
+
 import cornerpost.fact.Facts;
 import cornerpost.scope.Scope;
 import java.util.ArrayList;
@@ -30,6 +32,7 @@ public final class Takeoff {
 
   private Takeoff() {}
 
+  /** The lines stage by stage, within a stage in the order of the rules. */
   public static List<Line> measure(Scope scope, Facts facts) {
     return measure(scope, facts, RULES);
   }
@@ -45,6 +48,6 @@ public final class Takeoff {
         measured.get(i).forEach(job::add);
       }
     }
-    return measured.stream().flatMap(List::stream).toList();
+    return measured.stream().flatMap(List::stream).sorted(comparing(Line::stage)).toList();
   }
 }

@@ -41,39 +41,39 @@ final class FormulaWriter {
 
   /** The formula of {@code figure} in base units times {@code scale}. */
   private Text render(Figure figure, Ratio scale) {
-    if (figure instanceof Figure.Source s) {
+    if (figure instanceof Node.Source s) {
       return scaled(new Text(cellOf(s.leaf), ATOM), s.leaf.unit().toBase().times(scale));
     }
-    if (figure instanceof Figure.Named n) {
+    if (figure instanceof Node.Named n) {
       var shown = places.named(n.id);
       return scaled(new Text(shown.cell(), ATOM), shown.unit().toBase().times(scale));
     }
-    if (figure instanceof Figure.Constant c) return literal(c, scale);
-    if (figure instanceof Figure.Sum s) return sum(s, scale);
-    if (figure instanceof Figure.Total t) return total(t, scale);
-    if (figure instanceof Figure.Product p) return product(p, scale);
-    if (figure instanceof Figure.Extreme e) {
+    if (figure instanceof Node.Constant c) return literal(c, scale);
+    if (figure instanceof Node.Sum s) return sum(s, scale);
+    if (figure instanceof Node.Total t) return total(t, scale);
+    if (figure instanceof Node.Product p) return product(p, scale);
+    if (figure instanceof Node.Extreme e) {
       var name = e.largest ? "MAX(" : "MIN(";
       return new Text(name + render(e.a, scale).text + "," + render(e.b, scale).text + ")", ATOM);
     }
-    if (figure instanceof Figure.Whole w) {
+    if (figure instanceof Node.Whole w) {
       var inner = render(w.inner, w.unit.toBase().inverse()).text;
       var name = w.up ? "ROUNDUP(" : "ROUNDDOWN(";
       return scaled(
           new Text(name + "ROUND(" + inner + "," + Figure.GUARD_DECIMALS + "),0)", ATOM),
           w.unit.toBase().times(scale));
     }
-    if (figure instanceof Figure.Rounded r) {
+    if (figure instanceof Node.Rounded r) {
       var inner = render(r.inner, Ratio.ONE).text;
       return scaled(
           new Text(
               "ROUND(ROUND(" + inner + "," + Money.GUARD_DECIMALS + ")," + r.decimals + ")", ATOM),
           scale);
     }
-    if (figure instanceof Figure.Root r) {
+    if (figure instanceof Node.Root r) {
       return scaled(new Text("SQRT(" + render(r.inner, Ratio.ONE).text + ")", ATOM), scale);
     }
-    if (figure instanceof Figure.Power p) {
+    if (figure instanceof Node.Power p) {
       return scaled(
           new Text(
               "POWER("
@@ -84,7 +84,7 @@ final class FormulaWriter {
               ATOM),
           scale);
     }
-    if (figure instanceof Figure.Select s) {
+    if (figure instanceof Node.Select s) {
       var difference = render(s.tested.minus(s.limit), Ratio.ONE).text;
       return new Text(
           "IF(ROUND("
@@ -108,7 +108,7 @@ final class FormulaWriter {
         : cell;
   }
 
-  private Text literal(Figure.Constant c, Ratio scale) {
+  private Text literal(Node.Constant c, Ratio scale) {
     var ratio = c.unit.toBase().times(scale);
     if (c.amount.signum() == 0) return new Text("0", ATOM);
     var over = c.amount.multiply(ratio.numerator());
@@ -121,7 +121,7 @@ final class FormulaWriter {
             () -> new Text(text + "/" + number(ratio.denominator()), Math.min(PRODUCT, strength)));
   }
 
-  private Text sum(Figure.Sum s, Ratio scale) {
+  private Text sum(Node.Sum s, Ratio scale) {
     var text = new StringBuilder();
     for (var t : s.terms) {
       var part = render(t.figure(), scale);
@@ -131,7 +131,7 @@ final class FormulaWriter {
     return new Text(text.toString(), SUM);
   }
 
-  private Text total(Figure.Total t, Ratio scale) {
+  private Text total(Node.Total t, Ratio scale) {
     var short_ = places.total(t.key);
     if (short_.isPresent()) return scaled(new Text(short_.get(), ATOM), scale);
     if (t.rows.isEmpty()) return new Text("0", ATOM);
@@ -139,13 +139,13 @@ final class FormulaWriter {
     return scaled(new Text("SUM(" + list + ")", ATOM), scale);
   }
 
-  private Text product(Figure.Product p, Ratio scale) {
+  private Text product(Node.Product p, Ratio scale) {
     var factor = scale;
     var over = new ArrayList<Text>();
     var under = new ArrayList<Text>();
     int sign = 1;
     for (var f : p.factors) {
-      if (f.figure() instanceof Figure.Constant c && c.amount.signum() != 0) {
+      if (f.figure() instanceof Node.Constant c && c.amount.signum() != 0) {
         if (c.amount.signum() < 0) sign = -sign;
         var ratio = c.unit.toBase().times(Ratio.of(c.amount.abs()));
         factor = f.inverse() ? factor.over(ratio) : factor.times(ratio);
@@ -173,13 +173,13 @@ final class FormulaWriter {
 
   /** The unit in which a factor reads best: that of its first leaf. */
   private Ratio naturalScale(Figure figure) {
-    if (figure instanceof Figure.Source s) return s.leaf.unit().toBase();
-    if (figure instanceof Figure.Named n) return places.named(n.id).unit().toBase();
-    if (figure instanceof Figure.Constant c) return c.unit.toBase();
-    if (figure instanceof Figure.Whole w) return w.unit.toBase();
-    if (figure instanceof Figure.Sum s) return naturalScale(s.terms.get(0).figure());
-    if (figure instanceof Figure.Extreme e) return naturalScale(e.a);
-    if (figure instanceof Figure.Select s) return naturalScale(s.yes);
+    if (figure instanceof Node.Source s) return s.leaf.unit().toBase();
+    if (figure instanceof Node.Named n) return places.named(n.id).unit().toBase();
+    if (figure instanceof Node.Constant c) return c.unit.toBase();
+    if (figure instanceof Node.Whole w) return w.unit.toBase();
+    if (figure instanceof Node.Sum s) return naturalScale(s.terms.get(0).figure());
+    if (figure instanceof Node.Extreme e) return naturalScale(e.a);
+    if (figure instanceof Node.Select s) return naturalScale(s.yes);
     return Ratio.ONE;
   }
 

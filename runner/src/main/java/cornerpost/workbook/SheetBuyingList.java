@@ -46,7 +46,7 @@ final class SheetBuyingList {
         "Group comes to");
     page.headIndented(Addresses.HEADER_ROW, 5, 9, 12);
     page.headRight(Addresses.HEADER_ROW, 3, 4, 6, 7, 8, 10, 11, 13);
-    page.widths(26, 30, 52, 11, 11, 9, 13, 13, 16, 7, 16, 7, 40, 13);
+    page.widths(18, 28, 40, 9, 8, 9, 11, 11, 15, 6, 15, 6, 30, 11);
     var lines = new HashMap<String, Line>();
     for (var l : run.plan.lines()) lines.put(l.id(), l);
     int row = Addresses.FIRST_ROW;

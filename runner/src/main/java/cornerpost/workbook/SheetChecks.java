@@ -31,7 +31,7 @@ final class SheetChecks {
         "Source",
         "Cells",
         "Tasks");
-    page.widths(30, 18, 22, 90, 50, 30, 30);
+    page.widths(26, 17, 16, 80, 40, 24, 24);
     int row = Addresses.FIRST_ROW;
     for (var c : sorted(run.plan)) {
       boolean stop = c.severity() == Check.Severity.STOP;

@@ -28,12 +28,14 @@ final class SheetFactsUsed {
         "Changed");
     page.headIndented(Addresses.HEADER_ROW, 3);
     page.headRight(Addresses.HEADER_ROW, 2, 6, 7);
-    page.widths(34, 48, 18, 12, 60, 26, 18, 9);
+    page.widths(34, 44, 15, 12, 52, 24, 15, 9);
     int row = Addresses.FIRST_ROW;
     for (var leaf : run.addresses.facts()) {
       fact(run, page, row, leaf);
       row++;
     }
+    // Paper has the facts; the entries below them stand on the owner's own sheets.
+    SheetPrint.printed(page, 5, Math.max(Addresses.FIRST_ROW, row - 1));
     row = RunMark.write(run, page, row);
     page.text(
         2,

@@ -24,7 +24,7 @@ final class SheetInspections {
         "Work that waits for it",
         "What it is");
     page.headRight(Addresses.HEADER_ROW, 3, 4, 5);
-    page.widths(26, 24, 40, 16, 16, 10, 10, 40, 50, 40);
+    page.widths(24, 18, 32, 15, 15, 10, 8, 32, 40, 32);
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) {
       if (t.task().kind() == WorkTask.Kind.INSPECTION) write(run, page, row++, t);

@@ -27,8 +27,8 @@ final class SheetPage {
   private static final LocalDate DAY_ZERO_1904 = LocalDate.of(1904, 1, 1);
 
   private static final double LINE_HEIGHT = 13.5; // points, of the 10 point text of the tables
-  private static final double CHARACTERS_PER_WIDTH = 1.08; // widths count the larger usual text
-  private static final int MOST_LINES = 7;
+  private static final double CHARACTERS_PER_WIDTH = 1.2; // widths count digits of larger text
+  private static final int MOST_LINES = 30; // a row is at most 409 points high
 
   private final BookEdit.SheetEdit sheet;
   private final LocalDate dayZero;

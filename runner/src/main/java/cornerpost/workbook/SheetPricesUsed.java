@@ -30,7 +30,7 @@ final class SheetPricesUsed {
         "Source",
         "Price at this run",
         "Changed");
-    page.headIndented(Addresses.HEADER_ROW, 3);
+    page.headIndented(Addresses.HEADER_ROW, 3, 7);
     page.headRight(Addresses.HEADER_ROW, 2, 4, 5, 6, 8, 9);
     page.widths(28, 48, 12, 16, 12, 12, 12, 44, 12, 9);
     var entry =
@@ -52,7 +52,7 @@ final class SheetPricesUsed {
         page.number(row, 5, range.get().likely(), quiet);
         page.number(row, 6, range.get().high(), quiet);
       }
-      page.text(row, 7, leaf.source(), page.wrapped());
+      page.text(row, 7, leaf.source(), page.wrapped().indented());
       page.number(row, 8, leaf.amount(), quiet);
       page.formula(
           row,

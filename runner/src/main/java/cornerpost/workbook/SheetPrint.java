@@ -2,6 +2,8 @@ package cornerpost.workbook;
 
 import cornerpost.measure.UnitSystem;
 import cornerpost.scope.ProjectQuestions;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** How result sheets print: fit to the width of A4 and of Letter, column names on every page. */
 final class SheetPrint {
@@ -20,6 +22,16 @@ final class SheetPrint {
 
   private static final int THREE_WIDE_LETTER = 62;
 
+  private static final Set<ResultSheet> UPRIGHT =
+      EnumSet.of(ResultSheet.SUMMARY, ResultSheet.LENDER_REVIEW, ResultSheet.CREW_LOAD);
+
+  private static final Set<ResultSheet> ON_ONE_PAGE =
+      EnumSet.of(
+          ResultSheet.SUMMARY,
+          ResultSheet.LENDER_REVIEW,
+          ResultSheet.CREW_LOAD,
+          ResultSheet.LOOK_AHEAD);
+
   private SheetPrint() {}
 
   static void setUp(ResultRun run, ResultSheet which) {
@@ -34,17 +46,8 @@ final class SheetPrint {
             + escaped(which.title())
             + ", page &P of &N&RInput "
             + escaped(run.plan.fingerprint());
-    page.frame()
-        .print(
-            metric ? A4 : LETTER,
-            which != ResultSheet.SUMMARY && which != ResultSheet.LENDER_REVIEW,
-            MARGINS,
-            footer);
-    if (which == ResultSheet.SUMMARY
-        || which == ResultSheet.LOOK_AHEAD
-        || which == ResultSheet.LENDER_REVIEW) {
-      page.frame().onOnePage();
-    }
+    page.frame().print(metric ? A4 : LETTER, !UPRIGHT.contains(which), MARGINS, footer);
+    if (ON_ONE_PAGE.contains(which)) page.frame().onOnePage();
     if (which != ResultSheet.SUMMARY
         && which != ResultSheet.LENDER_REVIEW
         && which != ResultSheet.COST_REPORT) {

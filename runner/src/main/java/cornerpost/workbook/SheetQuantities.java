@@ -27,9 +27,9 @@ final class SheetQuantities {
         "Rule and source",
         "Follows the choices",
         "At this run");
-    page.headIndented(Addresses.HEADER_ROW, 4);
+    page.headIndented(Addresses.HEADER_ROW, 4, 6);
     page.headRight(Addresses.HEADER_ROW, 3, 8);
-    page.widths(36, 23, 44, 12, 8, 96, 50, 20, 12);
+    page.widths(34, 18, 38, 11, 7, 84, 36, 20, 12);
     int row = FIRST;
     Line before = null;
     for (var line : run.plan.lines()) {
@@ -43,7 +43,7 @@ final class SheetQuantities {
       page.formula(row, 3, line.quantity().formula(run.addresses, line.shownIn()), amount, number);
       page.text(row, 4, line.shownIn().symbol(), look.indented());
       page.text(row, 5, line.quantity().inWords(), look.wrapping());
-      page.text(row, 6, line.because(), look.wrapping());
+      page.text(row, 6, line.because(), look.wrapping().indented());
       page.text(row, 7, followsChoices(List.of(line.quantity())), look.wrapping());
       page.number(row, 8, amount, number.inInk(SheetStyle.QUIET));
       costLineOf(run, line)

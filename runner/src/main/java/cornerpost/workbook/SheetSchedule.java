@@ -48,7 +48,7 @@ final class SheetSchedule {
     page.headIndented(Addresses.HEADER_ROW, 8);
     page.headRight(Addresses.HEADER_ROW, 3, 4, 5, 6, 7, 14, 15, 16, 17, 18, 19, 21, 23, 24, 25, 26);
     page.widths(
-        32, 23, 46, 16, 16, 9, 9, 9, 10, 9, 48, 9, 24, 14, 9, 13, 16, 16, 16, 16, 10, 9, 40, 10, 10,
+        30, 18, 38, 15, 15, 9, 8, 8, 9, 10, 40, 9, 20, 14, 9, 13, 16, 16, 16, 16, 10, 9, 40, 10, 10,
         9, 9);
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) write(run, page, row++, t);

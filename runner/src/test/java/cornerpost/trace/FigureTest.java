@@ -51,6 +51,24 @@ class FigureTest {
   }
 
   @Test
+  void what_stands_behind_a_number_is_named_once() {
+    var length = entry("D5", "4", Unit.FT);
+    var walls =
+        length.times(entry("E5", "3", Unit.FT)).plus(length.times(entry("F5", "2", Unit.FT)));
+    assertThat(walls.inWords())
+        .isEqualTo("4 ft entry [D5] x 3 ft entry [E5] + 4 ft [D5] x 2 ft entry [F5]");
+  }
+
+  @Test
+  void a_bare_one_in_a_product_and_a_choice_between_plain_numbers_are_not_spelt_out() {
+    var thousands = entry("B5", "40000", Unit.ONE).over(Figure.count(1)).over(Figure.count(1000));
+    assertThat(thousands.inWords()).isEqualTo("40000 entry [B5] / 1000");
+    assertThat(Figure.count(4).max(Figure.count(0)).inWords()).isEqualTo("4");
+    assertThat(Figure.count(1).over(entry("B5", "8", Unit.ONE)).inWords())
+        .isEqualTo("1 / 8 entry [B5]");
+  }
+
+  @Test
   void feet_times_feet_in_square_feet_needs_no_factor() {
     var area = entry("D5", "4", Unit.FT).times(entry("E5", "3", Unit.FT));
     assertThat(area.in(Unit.SQ_FT)).isEqualByComparingTo("12");
