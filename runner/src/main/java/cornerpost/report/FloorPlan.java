@@ -131,7 +131,10 @@ final class FloorPlan {
     svg.rect("room", bay.from(), b.sideWall(), bay.to() - bay.from(), b.insideWidth());
     new Fittings(scope, b, svg).draw(bay);
     label(b, bay.middle(), b.width() / 2, "room-name", large, bay.room().id());
-    label(b, bay.middle(), b.width() / 2 + large * 1.15, "aside", small, bay.room().use().label());
+    var use = bay.room().use().label();
+    if (!use.equalsIgnoreCase(bay.room().id())) {
+      label(b, bay.middle(), b.width() / 2 + large * 1.15, "aside", small, use);
+    }
     svg.close("g");
   }
 
