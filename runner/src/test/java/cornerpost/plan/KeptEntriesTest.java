@@ -38,6 +38,9 @@ class KeptEntriesTest {
     var subjects = new HashMap<String, String>();
     for (var l : measured) subjects.put(l.id(), l.stage().label());
     var status = LocalDate.of(2027, 5, 31);
+    var priced = Estimator.estimate(before, measured, book, facts).estimate().orElseThrow();
+    var workBefore = WorkPlanner.plan(before, priced, book, facts).plan().orElseThrow();
+    var unchanged = UnchangedWork.of(measured, priced, workBefore);
     for (int k = 0; k < CHANGES; k++) {
       var random = new Random(k);
       var gone = new HashSet<String>();
@@ -59,11 +62,9 @@ class KeptEntriesTest {
           assertThat(ids).as("change %s", k).contains(id);
         }
       }
-      var priced = Estimator.estimate(after, lines, book, facts);
-      var work =
-          WorkPlanner.plan(after, priced.estimate().orElseThrow(), book, facts)
-              .plan()
-              .orElseThrow();
+      var estimate = Estimator.estimate(after, lines, book, facts).estimate().orElseThrow();
+      var work = WorkPlanner.plan(after, estimate, book, facts).plan().orElseThrow();
+      UnchangedWork.keepsItsIds(unchanged, UnchangedWork.of(lines, estimate, work), "change " + k);
       var problems = new Problems();
       assertThat(WorkNetwork.of(work, after, status, problems)).as("change %s", k).isPresent();
       // Each entry is used, or said to have no row any more; none is both, none is lost.

@@ -6,7 +6,7 @@ import cornerpost.fact.Facts;
 import cornerpost.plan.Plan;
 import cornerpost.plan.Planner;
 import cornerpost.plan.RunOptions;
-import cornerpost.price.CostLine;
+import cornerpost.plan.UnchangedWork;
 import cornerpost.price.PriceBook;
 import cornerpost.price.PriceBookReader;
 import cornerpost.scope.Foundation;
@@ -14,22 +14,17 @@ import cornerpost.scope.OpeningQuestions;
 import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.Scope;
 import cornerpost.scope.SiteQuestions;
-import cornerpost.takeoff.Line;
-import cornerpost.work.WorkTask;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.TreeMap;
-import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -192,65 +187,12 @@ class ScopeChangesTest {
 
   // ---- ids ----------------------------------------------------------------------------------
 
-  /** What is defined alike before and after, once each, is the same work. */
   private static void sameIds(Plan before, Plan after, int k) {
-    same(before.lines(), after.lines(), ScopeChangesTest::definition, Line::id, k);
-    same(costs(before), costs(after), ScopeChangesTest::definition, CostLine::id, k);
-    same(
-        before.work().tasks(),
-        after.work().tasks(),
-        t -> t.name() + "|" + t.stage() + "|" + t.kind() + "|" + t.party(),
-        WorkTask::id,
-        k);
-  }
-
-  private static List<CostLine> costs(Plan plan) {
-    return plan.estimate().lines();
-  }
-
-  private static String definition(Line l) {
-    return l.stage() + "|" + l.description() + "|" + l.quantity().inWords() + "|" + l.because();
-  }
-
-  private static String definition(CostLine l) {
-    return String.join(
-        "|",
-        l.stage().label(),
-        l.kind().name(),
-        l.description(),
-        l.quantity().inWords(),
-        l.unit().toString(),
-        l.party().toString(),
-        l.item().orElse(""));
-  }
-
-  private static <T> void same(
-      List<T> before,
-      List<T> after,
-      Function<T, String> definition,
-      Function<T, String> id,
-      int k) {
-    var then = once(before, definition, id);
-    var now = once(after, definition, id);
-    int common = 0;
-    for (var e : then.entrySet()) {
-      var found = now.get(e.getKey());
-      if (found == null) continue;
-      common++;
-      assertThat(found).as("%s, change %s", e.getKey(), k).isEqualTo(e.getValue());
-    }
-    assertThat(common).isGreaterThan(before.size() / 2); // most of the work is unchanged
-  }
-
-  private static <T> Map<String, String> once(
-      List<T> all, Function<T, String> definition, Function<T, String> id) {
-    var found = new HashMap<String, String>();
-    var twice = new HashSet<String>();
-    for (var t : all) {
-      if (found.put(definition.apply(t), id.apply(t)) != null) twice.add(definition.apply(t));
-    }
-    found.keySet().removeAll(twice);
-    return found;
+    var change = "change " + k;
+    UnchangedWork.keepsItsIds(
+        UnchangedWork.of(before.lines(), before.estimate(), before.work()),
+        UnchangedWork.of(after.lines(), after.estimate(), after.work()),
+        change);
   }
 
   // ---- what has no row any more -------------------------------------------------------------
