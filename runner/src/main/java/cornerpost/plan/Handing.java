@@ -2,7 +2,7 @@ package cornerpost.plan;
 
 import cornerpost.plan.Sequence.Handover;
 import cornerpost.schedule.Activity;
-import cornerpost.schedule.CrewSchedule;
+import cornerpost.schedule.Dates;
 import cornerpost.schedule.Link;
 import cornerpost.schedule.Network;
 import java.time.LocalDateTime;
@@ -15,6 +15,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * From which task to which the hands of each crew go. Tasks in order of planned start take the
@@ -60,29 +61,29 @@ final class Handing {
     return false;
   }
 
-  static List<Handover> of(Network network, CrewSchedule schedule) {
+  /**
+   * @param planned dates of each task, in which no crew is asked for too much
+   */
+  static List<Handover> of(Network network, Function<String, Dates> planned) {
     var handovers = new ArrayList<Handover>();
     for (var crew : network.crews()) {
       var users =
           network.activities().stream()
-              .filter(a -> a.demands().containsKey(crew.name()) && holds(a))
-              .sorted(Comparator.comparing(a -> heldFrom(a, network, schedule)))
+              .filter(a -> a.demands().containsKey(crew.name()))
+              .filter(a -> network.minutesLeft(a.id()) > 0)
+              .sorted(Comparator.comparing(a -> heldFrom(a, network, planned)))
               .toList();
-      handovers.addAll(handovers(crew.name(), crew.available(), users, network, schedule));
+      handovers.addAll(handovers(crew.name(), crew.available(), users, network, planned));
     }
     return handovers;
   }
 
-  private static boolean holds(Activity a) {
-    return a.progress().finish().isEmpty()
-        && a.progress().remainingMinutes().orElse(a.minutes()) > 0;
-  }
-
   /** When the crew is needed: from the start, or from when a started task goes on. */
-  private static LocalDateTime heldFrom(Activity a, Network network, CrewSchedule schedule) {
-    var dates = schedule.planned(a.id());
+  private static LocalDateTime heldFrom(
+      Activity a, Network network, Function<String, Dates> planned) {
+    var dates = planned.apply(a.id());
     if (a.progress().start().isEmpty()) return dates.start();
-    long left = a.progress().remainingMinutes().orElse(1);
+    long left = network.minutesLeft(a.id());
     return a.isElapsed()
         ? dates.finish().minusMinutes(left)
         : network.calendarOf(a.id()).plus(dates.finish(), -left);
@@ -101,13 +102,17 @@ final class Handing {
   }
 
   private static List<Handover> handovers(
-      String crew, int available, List<Activity> users, Network network, CrewSchedule schedule) {
+      String crew,
+      int available,
+      List<Activity> users,
+      Network network,
+      Function<String, Dates> planned) {
     var handovers = new ArrayList<Handover>();
     var pool = new ArrayList<Hands>();
     int idle = available;
     for (var task : users) {
       int needed = task.demands().get(crew);
-      var from = heldFrom(task, network, schedule);
+      var from = heldFrom(task, network, planned);
       pool.sort(Comparator.comparing((Hands h) -> h.free).reversed());
       Set<String> taken = new HashSet<>();
       for (var h : pool) {
@@ -120,7 +125,7 @@ final class Handing {
       }
       idle -= needed;
       pool.removeIf(h -> h.number == 0);
-      pool.add(new Hands(task, schedule.planned(task.id()).finish(), task.demands().get(crew)));
+      pool.add(new Hands(task, planned.apply(task.id()).finish(), task.demands().get(crew)));
     }
     if (idle < 0) throw new IllegalStateException("Crew '" + crew + "' is asked for too much");
     return handovers;

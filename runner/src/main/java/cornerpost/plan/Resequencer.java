@@ -67,7 +67,9 @@ final class Resequencer {
     this.booked = booked;
     this.status = status;
     var changed = Delays.putOff(delays, before);
-    kept = before.keeping(changed);
+    var inOrder = before.inCrewOrder().keeping(changed);
+    // Where a link of the network runs against the order of a crew, there is none to keep.
+    kept = inOrder.holdsOrder() ? inOrder : planning.plain(inOrder.network());
     late = kept.network();
     behind = behindHoldPoints();
     waitsForEvent = new HashSet<>();

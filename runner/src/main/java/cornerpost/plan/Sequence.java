@@ -50,7 +50,8 @@ final class Sequence {
     var schedule =
         Sequencer.sequence(
             network, Budget.schedules(schedules).withPatience(patience(network)), seed);
-    var handovers = schedule.crewLimited() ? Handing.of(network, schedule) : List.<Handover>of();
+    var handovers =
+        schedule.crewLimited() ? Handing.of(network, schedule::planned) : List.<Handover>of();
     return new Sequence(
         schedule.timetable(),
         handovers,
@@ -64,6 +65,16 @@ final class Sequence {
     for (var a : changed) n = n.with(a);
     var times = Passes.of(n);
     return new Sequence(times, handovers, with(changed), times.finish());
+  }
+
+  /**
+   * The same dates with the order of the crews held, where their numbers did not ask for it too.
+   */
+  Sequence inCrewOrder() {
+    if (crewLimited()) return this;
+    var order = Handing.of(network(), this::planned);
+    var times = Passes.of(network().withLinks(Handing.links(network(), order)));
+    return new Sequence(alone, order, times, lowerBound);
   }
 
   /** The same order of the crews with more links, none of which moves the finish. */

@@ -16,8 +16,14 @@ final class CalendarDecoder extends Decoder {
   private final long[] kept;
   private final long[] keys;
   private final Order order;
+  private final int[] underWay;
+  private final boolean[] placed; // by number: under way, its place is given
+  private final long[] given;
 
-  CalendarDecoder(Network network) {
+  /**
+   * @param early earliest places by the links alone
+   */
+  CalendarDecoder(Network network, Sweep early) {
     super(
         (int)
             java.util.stream.IntStream.range(0, network.graph().size)
@@ -58,13 +64,27 @@ final class CalendarDecoder extends Decoder {
     kept = new long[size];
     keys = new long[size];
     order = new Order(before, after);
+    underWay = Arrays.stream(UnderWay.of(network, early)).map(i -> number[i]).toArray();
+    placed = new boolean[size];
+    given = new long[size];
+    for (int k : underWay) {
+      placed[k] = true;
+      given[k] = early.place[task[k]];
+    }
   }
 
   @Override
   long forward(int[] list) {
     use.clear();
     long end = Long.MIN_VALUE;
+    for (int k : underWay) {
+      put(task[k], given[k]);
+      end = Math.max(end, plan.finish[task[k]]);
+    }
     for (int k : list) {
+      if (placed[k]) {
+        continue;
+      }
       int i = task[k];
       long at = plan.earliest(i, g.minutes);
       while (use.crewOf[i].length > 0) {
@@ -97,7 +117,15 @@ final class CalendarDecoder extends Decoder {
   long backward(int[] list) {
     use.clear();
     long first = Long.MAX_VALUE;
+    for (int k : underWay) {
+      put(task[k], given[k]);
+      back[k] = given[k];
+      first = Math.min(first, g.startAt(task[k], given[k]));
+    }
     for (int k = size - 1; k >= 0; k--) {
+      if (placed[list[k]]) {
+        continue;
+      }
       int i = task[list[k]];
       long at = plan.latest(i, g.minutes, plan.end);
       while (use.crewOf[i].length > 0) {

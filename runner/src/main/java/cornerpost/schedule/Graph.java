@@ -256,7 +256,7 @@ final class Graph {
           elapsed
               ? status - realStart[i]
               : calendar[i].worked(status) - calendar[i].worked(realStart[i]);
-      minutes[i] = Math.max(1, minutes[i] - done);
+      minutes[i] = Math.max(0, minutes[i] - done);
     }
   }
 

@@ -177,6 +177,16 @@ public final class Network {
     return calendars.get(indexOf(id));
   }
 
+  /**
+   * Minutes still to do, working ones unless the task is elapsed: nothing of one that is done;
+   * where no remainder is noted for one under way, its duration less what was worked since its real
+   * start.
+   */
+  public long minutesLeft(String id) {
+    int i = indexOf(id);
+    return graph.state[i] == Graph.DONE ? 0 : graph.minutes[i];
+  }
+
   /** Position of the task in {@link #activities}. */
   public int indexOf(String id) {
     Integer index = indexById.get(id);

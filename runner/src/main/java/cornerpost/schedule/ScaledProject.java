@@ -36,7 +36,10 @@ final class ScaledProject {
   final long base;
   final long step;
 
-  /** Empty if calendars differ, elapsed time is involved, or the numbers are too large. */
+  /**
+   * Empty if calendars differ, elapsed time is involved, crews are at work already, or the numbers
+   * are too large.
+   */
   static Optional<ScaledProject> of(Network network, Sweep early) {
     Graph g = network.graph();
     WorkCalendar shared = null;
@@ -50,7 +53,7 @@ final class ScaledProject {
         }
       }
     }
-    if (shared == null) {
+    if (shared == null || UnderWay.of(network, early).length > 0) {
       return Optional.empty();
     }
     boolean always = shared.sameTimes(WorkCalendar.roundTheClock());

@@ -37,7 +37,7 @@ public final class Sequencer {
    * is fit for it, else {@link OrderSearch}) until the end meets a lower bound, the exact search
    * has gone through everything, or the budget is spent. A task holds its crews from its start to
    * its finish, nights and weekends between included; one that has started holds them from when it
-   * goes on.
+   * goes on, which is at once unless its links hold it ({@link UnderWay}).
    *
    * @param budget how long to look for a better one
    * @param seed of the random numbers; the same network, seed and schedule count give the same
@@ -60,7 +60,7 @@ public final class Sequencer {
       var run = new ScaledRun(scaled.get(), orders, plan, budget, seed);
       return new CrewSchedule(timetable, plan, run.bound(), true, run.built());
     }
-    var decoder = new CalendarDecoder(network);
+    var decoder = new CalendarDecoder(network, early);
     var search = new Search(decoder, budget, seed);
     var orders = new OrderSearch(network, use, early, budget.stop());
     search.run(1, early.end);

@@ -103,17 +103,48 @@ final class PlanChecker {
             .filter(t -> t.task().demands().containsKey(crew) && !t.done())
             .filter(t -> t.start().isBefore(t.finish()))
             .toList();
-    for (var moment : users.stream().map(DatedTask::start).toList()) {
+    for (var moment : users.stream().map(this::heldFrom).toList()) {
       assertThat(atWork(users, crew, moment))
           .as(crew + " at " + moment)
           .isLessThanOrEqualTo(available);
     }
   }
 
-  private static int atWork(List<DatedTask> users, String crew, LocalDateTime moment) {
+  private int atWork(List<DatedTask> users, String crew, LocalDateTime moment) {
     return users.stream()
-        .filter(t -> !t.start().isAfter(moment) && t.finish().isAfter(moment))
+        .filter(t -> !heldFrom(t).isAfter(moment) && t.finish().isAfter(moment))
         .mapToInt(t -> t.task().demands().get(crew))
         .sum();
+  }
+
+  /** A task under way has its crew from when it goes on, as late as what is left of it allows. */
+  private LocalDateTime heldFrom(DatedTask t) {
+    if (!t.started()) return t.start();
+    var entry = plan.scope().progress().stream().filter(e -> e.task().equals(t.id())).findFirst();
+    if (entry.isEmpty()) return t.start();
+    var e = entry.get();
+    var calendar = calendars.get(t.task().calendar());
+    long day = t.task().elapsed() ? 24 * 60 : calendar.dayMinutes();
+    if (e.remaining().isEmpty() && e.complete().isEmpty()) return t.start();
+    long left =
+        e.remaining()
+            .map(d -> d.multiply(BigDecimal.valueOf(day)))
+            .orElseGet(
+                () ->
+                    BigDecimal.ONE
+                        .subtract(e.complete().orElseThrow())
+                        .multiply(BigDecimal.valueOf(t.task().minutes())))
+            .setScale(0, java.math.RoundingMode.UP)
+            .longValueExact();
+    if (t.task().elapsed()) return t.finish().minusMinutes(left);
+    long low = 0;
+    long high = ChronoUnit.MINUTES.between(t.start(), t.finish());
+    while (low < high) {
+      long middle = (low + high + 1) / 2;
+      boolean enough = calendar.between(t.start().plusMinutes(middle), t.finish()) >= left;
+      if (enough) low = middle;
+      else high = middle - 1;
+    }
+    return t.start().plusMinutes(low);
   }
 }

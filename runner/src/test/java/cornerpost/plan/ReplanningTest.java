@@ -89,7 +89,7 @@ class ReplanningTest {
   }
 
   /** The same plan with the days of that order. */
-  private static Plan with(Plan plan, Replanning.Choice choice) {
+  static Plan with(Plan plan, Replanning.Choice choice) {
     var days = new HashMap<String, Replanning.TaskDays>();
     choice.days().forEach(d -> days.put(d.id(), d));
     var tasks = new ArrayList<DatedTask>();
@@ -240,6 +240,46 @@ class ReplanningTest {
     var twice = planned(scope, late("T3", 8));
     assertThat(twice.programme()).isEqualTo(once.programme());
     assertThat(twice.replanning()).isEqualTo(once.replanning());
+  }
+
+  // By hand: the one crew is three days from the end of A; B, 5 days, has 10 days of C behind it.
+  // B first would end on the 15th day; but nobody is called off A: B starts on the fourth day.
+  @Test
+  void nobody_is_called_off_work_that_is_half_done() {
+    var scope =
+        new OwnScope()
+            .project(ProjectQuestions.STATUS, OwnScope.MONDAY.plusDays(7))
+            .crew("Carpenters", 1)
+            .task("A", 8)
+            .task("B", 5)
+            .task("C", 10)
+            .link("B", "C")
+            .needs("A", "Carpenters", 1)
+            .needs("B", "Carpenters", 1)
+            .started("A", OwnScope.MONDAY.plusDays(2), "3");
+    var programme = planned(scope, RunOptions.NONE).programme();
+    assertThat(programme.task("A").orElseThrow().lastDay()).isEqualTo(OwnScope.MONDAY.plusDays(9));
+    assertThat(programme.task("B").orElseThrow().firstDay())
+        .isEqualTo(OwnScope.MONDAY.plusDays(10));
+    assertThat(programme.moveIn()).isEqualTo(OwnScope.MONDAY.plusDays(24));
+  }
+
+  // One crew cannot be at two tasks: it goes on with the one it began first, then with the other.
+  @Test
+  void of_two_tasks_under_way_with_one_crew_that_begun_first_goes_on() {
+    var scope =
+        new OwnScope()
+            .project(ProjectQuestions.STATUS, OwnScope.MONDAY.plusDays(7))
+            .crew("Carpenters", 1)
+            .task("A", 8)
+            .task("B", 5)
+            .needs("A", "Carpenters", 1)
+            .needs("B", "Carpenters", 1)
+            .started("A", OwnScope.MONDAY.plusDays(4), "3")
+            .started("B", OwnScope.MONDAY.plusDays(2), "2");
+    var programme = planned(scope, RunOptions.NONE).programme();
+    assertThat(programme.task("B").orElseThrow().lastDay()).isEqualTo(OwnScope.MONDAY.plusDays(8));
+    assertThat(programme.task("A").orElseThrow().lastDay()).isEqualTo(OwnScope.MONDAY.plusDays(11));
   }
 
   @Test
