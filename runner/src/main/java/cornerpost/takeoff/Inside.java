@@ -194,6 +194,11 @@ final class Inside {
     return FRAMED.contains(opening.kind());
   }
 
+  /** Whether an opening goes down to the floor by its kind: a door, or a way to the next box. */
+  static boolean isWalkedThrough(Opening opening) {
+    return isFramed(opening) && opening.kind() != OpeningKind.WINDOW;
+  }
+
   /**
    * The openings in a wall. A pass-through is entered once, in either of the two boxes it joins,
    * and goes through the linings of both at the same offset.
@@ -351,6 +356,48 @@ final class Inside {
 
   Figure area(Room room) {
     return row("room/" + room.id() + "/area", () -> length(room).times(width(room)));
+  }
+
+  /** From the start of the long walls' frame to the room: its first board, or its open side. */
+  private Figure start(Room room) {
+    var before = line(room).subList(0, place(room)).stream().map(Room::length).toList();
+    var start = Figure.sum(Dimension.LENGTH, before);
+    if (before.isEmpty()) return wallBuildUp();
+    boolean wall = partitions(room).stream().anyMatch(p -> p.before().id().equals(room.id()));
+    return wall ? start.plus(partitionThickness().over(2)) : start;
+  }
+
+  /** The walls of its box that a room has: the long ones, and the end walls of the end rooms. */
+  List<Wall> walls(Room room) {
+    var walls = new ArrayList<>(List.of(Wall.LEFT, Wall.RIGHT));
+    if (place(room) == 0) walls.add(Wall.DOOR_END);
+    if (place(room) == line(room).size() - 1) walls.add(Wall.BLIND_END);
+    return List.copyOf(walls);
+  }
+
+  /**
+   * The two ends of what an opening takes of a room's wall, from where the room begins; equal where
+   * it lies in the wall of another room.
+   */
+  List<Figure> taken(Room room, Opening opening, Wall wall) {
+    var run = isAcross(wall) ? width(room) : length(room);
+    return taken(boxOf(room), opening, wall, start(room), run);
+  }
+
+  /** The same in a box that is one room. */
+  List<Figure> taken(Box box, Opening opening, Wall wall) {
+    var run = isAcross(wall) ? clearWidth(box) : clearLength(box);
+    return taken(box, opening, wall, wallBuildUp(), run);
+  }
+
+  private List<Figure> taken(Box box, Opening opening, Wall wall, Figure start, Figure run) {
+    var corner = isAcross(wall) ? wallBuildUp().minus(frameDepth()) : start;
+    var from = along(box, opening, wall).minus(corner);
+    return List.of(from.atLeastZero().min(run), from.plus(opening.width()).atLeastZero().min(run));
+  }
+
+  static boolean isAcross(Wall wall) {
+    return wall == Wall.DOOR_END || wall == Wall.BLIND_END;
   }
 
   /** The line of its walls, open sides left out, door openings not taken off. */

@@ -92,7 +92,7 @@ final class InsidePaint implements TakeoffRule {
   private static void trim(Job job, Inside in, Tally out) {
     var terms = new ArrayList<Figure>();
     if (job.scope().finishes().yes(FinishesQuestions.SKIRTING)) {
-      terms.add(Trim.skirting(job, in).times(job.fact("skirting.height")));
+      terms.add(job.measured("trim/house/skirting").times(job.fact("skirting.height")));
     }
     long doors = in.partitions().stream().filter(Inside.Partition::hasDoor).count();
     if (doors > 0) {

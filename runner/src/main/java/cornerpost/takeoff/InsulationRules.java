@@ -2,10 +2,10 @@ package cornerpost.takeoff;
 
 import java.util.List;
 
-/** Membranes, insulation inside, boards, their joints, and paint on them. */
+/** Membranes, insulation, linings, skirting and the paint inside. */
 final class InsulationRules {
   static final List<TakeoffRule> ALL =
-      List.of(new Membranes(), new Insulation(), new Lining(), new InsidePaint());
+      List.of(new Membranes(), new Insulation(), new Lining(), new Skirting(), new InsidePaint());
 
   private InsulationRules() {}
 }

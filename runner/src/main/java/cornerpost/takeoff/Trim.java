@@ -12,7 +12,6 @@ import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.InnerDoor;
 import cornerpost.scope.Joint;
 import cornerpost.scope.OpeningKind;
-import cornerpost.scope.RoomUse;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.Resource.Buy;
 import cornerpost.takeoff.Resource.Labour;
@@ -23,7 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/** Inner doors, stairs, skirting, wardrobe, blinds and light fittings. */
+/** Inner doors, stairs, casings, wardrobe, blinds and light fittings. */
 final class Trim implements TakeoffRule {
   private static final Set<OpeningKind> WITH_BLINDS =
       EnumSet.of(OpeningKind.WINDOW, OpeningKind.GLAZED_DOOR, OpeningKind.SLIDING_DOOR);
@@ -34,25 +33,19 @@ final class Trim implements TakeoffRule {
     var out = new Tally(Stage.FINISHES);
     doors(job, in, out);
     var finishes = job.scope().finishes();
-    if (finishes.yes(FinishesQuestions.SKIRTING)) {
-      out.addCut(
-          "trim/house/skirting",
-          "Skirting",
-          skirting(job, in),
-          job.length(),
-          "wall lines of dry rooms less doors",
-          skirtingBoards(job, in),
-          Buy.of("skirting", job.fact("waste.studs"), SKIRTING),
-          Labour.of("fit-skirting", SKIRTING));
-    }
     var trims = new ArrayList<Figure>();
     var sides = new ArrayList<Piece>();
     for (var box : job.scope().boxes()) {
       for (var o : in.openings(box)) {
         if (!Inside.isFramed(o)) continue;
-        trims.add(Shape.perimeter(o));
+        boolean walked = Inside.isWalkedThrough(o); // its sill is the floor
+        trims.add(walked ? Shape.perimeter(o).minus(o.width()) : Shape.perimeter(o));
         sides.add(Piece.of(o.height(), 2, "opening " + o.id() + ", casing of the sides"));
-        sides.add(Piece.of(o.width(), 2, "opening " + o.id() + ", casing above and below"));
+        sides.add(
+            Piece.of(
+                o.width(),
+                walked ? 1 : 2,
+                "opening " + o.id() + (walked ? ", casing above" : ", casing above and below")));
       }
     }
     if (!trims.isEmpty()) {
@@ -61,7 +54,7 @@ final class Trim implements TakeoffRule {
           "Casing round windows and outside doors",
           Inside.lengths(trims),
           job.length(),
-          "round of each opening",
+          "round of each opening, not below what is walked through",
           sides,
           Buy.of("casing", job.fact("waste.studs"), SKIRTING),
           Labour.of("fit-casing", SKIRTING));
@@ -86,50 +79,6 @@ final class Trim implements TakeoffRule {
         "one for each light inside; hours are with the electrical work",
         Buy.of("light-fitting", ELECTRICAL_SECOND));
     return out.lines();
-  }
-
-  /** The wall lines of rooms that are not tiled, less their doors. */
-  static Figure skirting(Job job, Inside in) {
-    var terms = new ArrayList<Figure>();
-    for (var room : job.scope().rooms()) {
-      if (room.use() == RoomUse.BATHROOM) continue;
-      long doors = in.partitions(room).stream().filter(Inside.Partition::hasDoor).count();
-      var line = in.wallLine(room);
-      if (doors > 0) line = line.minus(job.fact("inner-door.opening-width").times(doors));
-      terms.add(line.atLeastZero());
-    }
-    for (var box : job.scope().boxes()) {
-      if (job.scope().roomsOf(box).isEmpty()) {
-        terms.add(in.clearLength(box).plus(in.clearWidth(box)).times(2));
-      }
-    }
-    return Inside.lengths(terms);
-  }
-
-  /** A board along each wall; the wall of a door takes one on either side of it. */
-  private static List<Piece> skirtingBoards(Job job, Inside in) {
-    var boards = new ArrayList<Piece>();
-    for (var room : job.scope().rooms()) {
-      if (room.use() == RoomUse.BATHROOM) continue;
-      long doors = in.partitions(room).stream().filter(Inside.Partition::hasDoor).count();
-      boards.add(Piece.of(in.length(room), 2, room.id() + ", skirting along the box"));
-      long whole = 2 - in.openSides(room) - doors;
-      if (whole > 0) {
-        boards.add(Piece.of(in.width(room), whole, room.id() + ", skirting across the box"));
-      }
-      if (doors > 0) {
-        var beside = job.fact("inner-door.offset");
-        var rest = in.width(room).minus(job.fact("inner-door.opening-width")).minus(beside);
-        boards.add(Piece.of(beside, doors, room.id() + ", skirting beside a door"));
-        boards.add(Piece.of(rest, doors, room.id() + ", skirting beyond a door"));
-      }
-    }
-    for (var box : job.scope().boxes()) {
-      if (!job.scope().roomsOf(box).isEmpty()) continue;
-      boards.add(Piece.of(in.clearLength(box), 2, box.id() + ", skirting along the box"));
-      boards.add(Piece.of(in.clearWidth(box), 2, box.id() + ", skirting across the box"));
-    }
-    return boards;
   }
 
   private static void doors(Job job, Inside in, Tally out) {

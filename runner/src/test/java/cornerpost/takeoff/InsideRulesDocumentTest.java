@@ -31,6 +31,7 @@ class InsideRulesDocumentTest {
     var what = rest.substring(slash + 1);
     if (part.startsWith("room") || part.equals("partition")) subject = "<room>";
     else if (part.equals("framing-opening")) subject = "<box>-<opening>";
+    else if (part.equals("opening")) subject = "<opening>";
     else if (subject.matches("[A-Z]-[a-z-]+")) subject = "<box>-<wall>";
     else if (subject.matches("[A-Z]")) subject = "<box>";
     return part + "/" + subject + "/" + what;

@@ -1,0 +1,177 @@
+package cornerpost.takeoff;
+
+import static cornerpost.takeoff.BuildTask.SKIRTING;
+
+import cornerpost.measure.Dimension;
+import cornerpost.scope.Box;
+import cornerpost.scope.FinishesQuestions;
+import cornerpost.scope.Opening;
+import cornerpost.scope.Room;
+import cornerpost.scope.RoomUse;
+import cornerpost.scope.Stage;
+import cornerpost.scope.Wall;
+import cornerpost.takeoff.Resource.Buy;
+import cornerpost.takeoff.Resource.Labour;
+import cornerpost.trace.Figure;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Skirting round the rooms that are not tiled: along every wall, up to doors and to each opening
+ * that reaches down to it, a window as low as the skirting is high too. The edges of a way through
+ * two boxes are cased, not skirted.
+ */
+final class Skirting implements TakeoffRule {
+  @Override
+  public List<Line> measure(Job job) {
+    var out = new Tally(Stage.FINISHES);
+    if (!job.scope().finishes().yes(FinishesQuestions.SKIRTING)) return out.lines();
+    var in = new Inside(job);
+    var gaps = gaps(job, in, out);
+    out.addCut(
+        "trim/house/skirting",
+        "Skirting",
+        length(job, in, gaps),
+        job.length(),
+        "wall lines of dry rooms less doors and openings down to the floor",
+        boards(job, in),
+        Buy.of("skirting", job.fact("waste.studs"), SKIRTING),
+        Labour.of("fit-skirting", SKIRTING));
+    return out.lines();
+  }
+
+  /** What each opening takes of the skirting; a way through two boxes in the rooms of both. */
+  private static List<Figure> gaps(Job job, Inside in, Tally out) {
+    var rows = new ArrayList<Figure>();
+    for (var o : job.scope().openings()) {
+      if (!Inside.isFramed(o)) continue;
+      var taken = new ArrayList<Figure>();
+      for (var box : job.scope().boxes()) {
+        for (var wall : Inside.WALLS) {
+          if (!in.openings(box, wall).contains(o)) continue;
+          if (job.scope().roomsOf(box).isEmpty()) {
+            var ends = in.taken(box, o, wall);
+            taken.add(ends.get(1).minus(ends.get(0)));
+          }
+          for (var room : job.scope().roomsOf(box)) {
+            if (room.use() == RoomUse.BATHROOM || !in.walls(room).contains(wall)) continue;
+            var ends = in.taken(room, o, wall);
+            taken.add(ends.get(1).minus(ends.get(0)));
+          }
+        }
+      }
+      if (taken.isEmpty()) continue;
+      rows.add(
+          out.add(
+              "opening/" + o.id() + "/skirting",
+              "Opening " + o.id() + ": skirting that it takes",
+              ifLow(job, o, Inside.lengths(taken)),
+              job.length(),
+              "its width in the walls of dry rooms, if it comes down to the skirting"));
+    }
+    return rows;
+  }
+
+  private static Figure length(Job job, Inside in, List<Figure> gaps) {
+    var lines = new ArrayList<Figure>();
+    for (var room : job.scope().rooms()) {
+      if (room.use() == RoomUse.BATHROOM) continue;
+      long doors = doors(in, room);
+      var line = in.wallLine(room);
+      lines.add(
+          doors == 0
+              ? line
+              : line.minus(job.fact("inner-door.opening-width").times(doors)).atLeastZero());
+    }
+    for (var box : job.scope().boxes()) {
+      if (!job.scope().roomsOf(box).isEmpty()) continue;
+      lines.add(in.clearLength(box).plus(in.clearWidth(box)).times(2));
+    }
+    var all = Inside.lengths(lines);
+    return gaps.isEmpty() ? all : all.minus(Inside.lengths(gaps)).atLeastZero();
+  }
+
+  /** A door ends the skirting whatever its sill; a window only where it comes down to it. */
+  private static Figure ifLow(Job job, Opening opening, Figure length) {
+    if (Inside.isWalkedThrough(opening)) return length;
+    return opening
+        .sill()
+        .ifAtLeast(job.fact("skirting.height"), Figure.zero(Dimension.LENGTH), length);
+  }
+
+  private static List<Opening> framed(Inside in, Box box, Wall wall) {
+    return in.openings(box, wall).stream().filter(Inside::isFramed).toList();
+  }
+
+  private static long doors(Inside in, Room room) {
+    return in.partitions(room).stream().filter(Inside.Partition::hasDoor).count();
+  }
+
+  // ---- boards ---------------------------------------------------------------------------------
+
+  /** A board along each wall, in parts where an opening parts it. */
+  private static List<Piece> boards(Job job, Inside in) {
+    var boards = new ArrayList<Piece>();
+    for (var room : job.scope().rooms()) {
+      if (room.use() == RoomUse.BATHROOM) continue;
+      for (var wall : in.walls(room)) {
+        var run = Inside.isAcross(wall) ? in.width(room) : in.length(room);
+        var gaps = gaps(job, in, in.boxOf(room), wall, o -> in.taken(room, o, wall));
+        boards.addAll(parts(gaps, run, room.id() + along(wall)));
+      }
+      for (var p : in.partitions(room)) {
+        if (!p.hasDoor()) {
+          boards.add(Piece.of(in.width(room), 1, room.id() + ", skirting across the box"));
+          continue;
+        }
+        var beside = job.fact("inner-door.offset");
+        var rest = in.width(room).minus(job.fact("inner-door.opening-width")).minus(beside);
+        boards.add(Piece.of(beside, 1, room.id() + ", skirting beside a door"));
+        boards.add(Piece.of(rest, 1, room.id() + ", skirting beyond a door"));
+      }
+    }
+    for (var box : job.scope().boxes()) {
+      if (!job.scope().roomsOf(box).isEmpty()) continue;
+      for (var wall : Inside.WALLS) {
+        var run = Inside.isAcross(wall) ? in.clearWidth(box) : in.clearLength(box);
+        var gaps = gaps(job, in, box, wall, o -> in.taken(box, o, wall));
+        boards.addAll(parts(gaps, run, box.id() + along(wall)));
+      }
+    }
+    return boards;
+  }
+
+  private static String along(Wall wall) {
+    return ", skirting " + (Inside.isAcross(wall) ? "across" : "along") + " the box";
+  }
+
+  /** From where to where a wall has none, in the order of the wall. */
+  private static List<List<Figure>> gaps(
+      Job job, Inside in, Box box, Wall wall, Function<Opening, List<Figure>> taken) {
+    return framed(in, box, wall).stream()
+        .map(
+            o -> {
+              var ends = taken.apply(o);
+              boolean low = !ifLow(job, o, ends.get(1).minus(ends.get(0))).isZero();
+              return low ? ends : List.<Figure>of();
+            })
+        .filter(ends -> !ends.isEmpty())
+        .sorted(Comparator.comparing(ends -> ends.get(0).value()))
+        .toList();
+  }
+
+  private static List<Piece> parts(List<List<Figure>> gaps, Figure run, String what) {
+    if (gaps.isEmpty()) return List.of(Piece.of(run, 1, what));
+    var parts = new ArrayList<Piece>();
+    var from = Figure.zero(Dimension.LENGTH);
+    for (var gap : gaps) {
+      parts.add(Piece.of(gap.get(0).minus(from), 1, what + ", up to an opening"));
+      from = gap.get(1);
+    }
+    parts.add(Piece.of(run.minus(from), 1, what + ", beyond an opening"));
+    parts.removeIf(p -> p.length().value().signum() <= 0);
+    return parts;
+  }
+}
