@@ -22,6 +22,7 @@ final class SheetBaseline {
         List.of("Start now", "Finish now", "Amount now", "Later by, days", "More by", "State"));
     page.header(Addresses.HEADER_ROW, names.toArray(String[]::new));
     page.headRight(Addresses.HEADER_ROW, 1, 4, 5, 6, 7, 8, 9, 10, 11);
+    page.headIndented(Addresses.HEADER_ROW, 2, 12);
     page.widths(18, 16, 26, 40, 16, 16, 14, 16, 16, 14, 10, 14, 16);
     page.text(2, 0, "Amounts in " + run.currency(), page.plain().inInk(SheetStyle.QUIET));
     var replanning = run.plan.replanning();
@@ -37,7 +38,7 @@ final class SheetBaseline {
     }
     for (var r : replanning.baseline().map(a -> a.rows()).orElse(List.of())) {
       if (r.then().isPresent()) continue;
-      page.text(row, 2, r.id(), page.wrapped());
+      page.text(row, 2, r.id(), page.wrapped().indented());
       page.text(row, 3, r.name(), page.wrapped());
       now(run, page, row, Optional.of(r));
       row++;
@@ -53,7 +54,7 @@ final class SheetBaseline {
     var text = whole ? page.wrapped().strong() : page.wrapped();
     page.text(row, 0, b.baseline(), text);
     page.date(row, 1, b.keptOn(), page.dateLook());
-    page.text(row, 2, b.id(), text);
+    page.text(row, 2, b.id(), text.indented());
     run.addresses.taskRow(b.id()).ifPresent(r -> page.link(row, 2, ResultSheet.SCHEDULE, r));
     page.text(row, 3, b.name(), text);
     b.start().ifPresent(d -> page.date(row, 4, d, page.dateLook()));

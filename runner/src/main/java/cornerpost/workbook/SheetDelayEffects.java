@@ -1,5 +1,6 @@
 package cornerpost.workbook;
 
+import cornerpost.measure.Spoken;
 import cornerpost.plan.Replanning.SlipCurve;
 import cornerpost.plan.Replanning.SlipPoint;
 import java.time.format.DateTimeFormatter;
@@ -100,7 +101,7 @@ final class SheetDelayEffects {
           "was to begin on "
               + m.from().format(DAY)
               + (m.floatUsed().signum() > 0
-                  ? "; uses up " + m.floatUsed().toPlainString() + " days of its float"
+                  ? "; uses up " + Spoken.days(m.floatUsed()) + " of its float"
                   : ""),
           page.wrapped().indented());
       row++;
