@@ -1,16 +1,18 @@
 package cornerpost.plan;
 
 import cornerpost.check.Check;
-import cornerpost.finance.Finance.CashMonth;
 import cornerpost.measure.Spoken;
 import cornerpost.work.WorkTask;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What a plan says first: the next things to do, and what is wrong. Every document says the same.
@@ -26,6 +28,7 @@ public final class AtAGlance {
     CHECK,
     MONEY,
     MONTHS,
+    MONTHS_TO_COME,
     NETWORK,
     INPUT
   }
@@ -162,20 +165,37 @@ public final class AtAGlance {
           "The money does not finish the house: " + said(balance.surplus().abs()) + " is missing.";
       points.add(new Point(About.MONEY, "", "money", text, Optional.empty()));
     }
-    var now = YearMonth.from(plan.statusDate());
-    var without =
-        plan.finance().months().stream()
-            .filter(m -> !m.month().isBefore(now) && m.cash().signum() < 0)
-            .toList();
+    var without = new TreeMap<YearMonth, BigDecimal>();
+    ownCash()
+        .forEach(
+            (month, cash) -> {
+              if (cash.signum() < 0) without.put(month, cash);
+            });
     if (without.isEmpty()) return;
-    var worst = without.stream().min(Comparator.comparing(CashMonth::cash)).orElseThrow();
+    var worst = Collections.min(without.entrySet(), Map.Entry.comparingByValue());
     var text =
         "Bills fall due before the lender pays: your cash is "
-            + said(worst.cash().abs())
+            + said(worst.getValue().abs())
             + " short at the end of "
-            + Spoken.month(worst.month())
+            + Spoken.month(worst.getKey())
             + (without.size() == 1 ? "." : ", and short in " + without.size() + " months.");
-    points.add(new Point(About.MONTHS, "", "money", text, Optional.empty()));
+    var about = plan.finance().status().isPresent() ? About.MONTHS_TO_COME : About.MONTHS;
+    points.add(new Point(about, "", "money", text, Optional.empty()));
+  }
+
+  /** At the end of each month to come: from what has moved where money has, else as planned. */
+  private Map<YearMonth, BigDecimal> ownCash() {
+    var cash = new TreeMap<YearMonth, BigDecimal>();
+    var status = plan.finance().status();
+    if (status.isPresent()) {
+      status.get().outlook().months().forEach(m -> cash.put(m.span().month(), m.cash()));
+      return cash;
+    }
+    var now = YearMonth.from(plan.statusDate());
+    for (var m : plan.finance().months()) {
+      if (!m.month().isBefore(now)) cash.put(m.month(), m.cash());
+    }
+    return cash;
   }
 
   private String said(BigDecimal amount) {

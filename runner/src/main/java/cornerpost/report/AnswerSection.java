@@ -171,6 +171,7 @@ final class AnswerSection {
       case CHECK -> "#" + Anchors.of("check", p.id());
       case MONEY -> "#lender";
       case MONTHS -> "#months";
+      case MONTHS_TO_COME -> "#lender-months";
       case NETWORK -> "#findings";
       case INPUT -> "";
     };

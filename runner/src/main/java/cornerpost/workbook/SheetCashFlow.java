@@ -26,7 +26,12 @@ final class SheetCashFlow {
         "Owed");
     page.headRight(Addresses.HEADER_ROW, 0, 1, 2, 3, 4, 5, 6);
     page.widths(14, 15, 15, 15, 15, 15, 15);
-    page.text(2, 0, "All in " + run.currency(), page.plain().inInk(SheetStyle.QUIET));
+    var since =
+        run.plan.finance().status().isPresent()
+            ? ", as planned from the start; what has moved since and the months to come stand on sheet "
+                + ResultSheet.MONEY_TO_COME.title()
+            : "";
+    page.text(2, 0, "All in " + run.currency() + since, page.plain().inInk(SheetStyle.QUIET));
     var months = run.plan.finance().months();
     int row = Addresses.FIRST_ROW;
     for (var m : months) write(run, page, row++, m);

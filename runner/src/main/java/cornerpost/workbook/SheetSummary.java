@@ -345,6 +345,7 @@ final class SheetSummary {
           run.addresses.taskRow(p.id()).ifPresent(r -> page.link(at, 0, ResultSheet.SCHEDULE, r));
       case CHECK -> page.link(row, 0, ResultSheet.CHECKS, checkRow(p.id()));
       case MONTHS -> page.link(row, 0, ResultSheet.CASH_FLOW, Addresses.FIRST_ROW);
+      case MONTHS_TO_COME -> page.link(row, 0, ResultSheet.MONEY_TO_COME, Addresses.HEADER_ROW);
       case NETWORK -> page.link(row, 0, ResultSheet.SCHEDULE, Addresses.HEADER_ROW);
       case MONEY, INPUT -> {}
     }
