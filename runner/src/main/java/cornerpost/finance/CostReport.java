@@ -252,7 +252,10 @@ public final class CostReport {
     var revised = gone ? ZERO.setScale(decimals) : original.add(e.changes());
     var part = Money.halfUp(l.amount().multiply(share), decimals);
     var inPlace = reserve ? ZERO.setScale(decimals) : part;
-    boolean done = share.compareTo(BigDecimal.ONE) >= 0;
+    // Months that are used up are not the end of what is paid by the month: the days to move-in
+    // are.
+    boolean goesOn = l.treatment() == Treatment.TIME && l.leastToCome().signum() > 0;
+    boolean done = share.compareTo(BigDecimal.ONE) >= 0 && !goesOn;
     var spent = e.invoiced().max(e.paid());
     var there = inPlace.add(e.stored());
     BigDecimal toDate;
@@ -308,7 +311,9 @@ public final class CostReport {
     }
     var byPrice = variance.subtract(byScope).subtract(byTime).subtract(byQuantity);
     BigDecimal earned = ZERO;
-    if (l.treatment().earns()) earned = Money.halfUp(revised.multiply(share), decimals);
+    if (l.treatment().earns()) {
+      earned = Money.halfUp(revised.multiply(share.min(BigDecimal.ONE)), decimals);
+    }
     if (l.treatment() == Treatment.INTEREST) earned = toDate.min(revised.max(ZERO));
     return new Row(
         l,

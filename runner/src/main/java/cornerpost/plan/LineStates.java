@@ -84,12 +84,12 @@ final class LineStates {
     return shares;
   }
 
-  /** Share of the days paid for that are gone. */
+  /** Days gone, as a share of those paid for: above one where these are used up. */
   private BigDecimal gone() {
     var allowed = daysAllowed(scope);
     if (allowed.signum() == 0) return BigDecimal.ZERO;
     long gone = Math.max(0, ChronoUnit.DAYS.between(programme.start(), status));
-    return BigDecimal.valueOf(gone).divide(allowed, Ratio.PRECISION).min(BigDecimal.ONE);
+    return BigDecimal.valueOf(gone).divide(allowed, Ratio.PRECISION);
   }
 
   private List<LineState> states() {
@@ -128,7 +128,7 @@ final class LineStates {
     long gone = Math.max(0, ChronoUnit.DAYS.between(programme.start(), status));
     long toCome = Math.max(0, ChronoUnit.DAYS.between(status, programme.moveIn()) + 1);
     if (allowed.signum() == 0) return byShare(l, BigDecimal.ZERO);
-    var spent = perDays(l, gone, allowed).min(l.money());
+    var spent = perDays(l, gone, allowed);
     var ahead = perDays(l, toCome, allowed).max(l.money().subtract(spent));
     return new LineState(l.id(), l.stage(), l.money(), spent, ahead);
   }

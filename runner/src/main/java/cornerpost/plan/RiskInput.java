@@ -104,7 +104,7 @@ final class RiskInput {
   private Optional<Range> range(WorkTask t) {
     var progress = network.get(t.id()).progress();
     if (progress.finish().isPresent() || t.minutes() == 0) return Optional.empty();
-    double left = (double) progress.remainingMinutes().orElse(t.minutes()) / t.minutes();
+    double left = (double) network.minutesLeft(t.id()) / t.minutes();
     return Optional.of(
         new Range(
             left * Math.min(t.optimisticMinutes(), t.minutes()),

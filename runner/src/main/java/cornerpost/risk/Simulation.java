@@ -73,7 +73,7 @@ public final class Simulation {
     var drives = new int[tasks];
     var trial = Passes.trial(network);
     var drawn = new long[tasks];
-    for (int i = 0; i < tasks; i++) drawn[i] = activities.get(i).minutes();
+    for (int i = 0; i < tasks; i++) drawn[i] = network.minutesLeft(activities.get(i).id());
     for (int t = 0; t < trials; t++) {
       for (int i = 0; i < tasks; i++) if (minutes[i] != null) drawn[i] = Math.round(minutes[i][t]);
       trial.run(drawn);

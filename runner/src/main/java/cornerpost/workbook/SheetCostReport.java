@@ -284,6 +284,11 @@ final class SheetCostReport {
     var part = run.rounded(at(AMOUNT) + "*" + at(SHARE));
     var there = at(IN_PLACE) + "+" + at(STORED);
     var more = at(COMMITTED) + "-" + at(TO_DATE);
+    // Months that are used up are not the end of what is paid by the month: the days to come are.
+    var done =
+        kind == Treatment.TIME
+            ? "AND(" + at(SHARE) + ">=1," + at(LEAST) + "<=0)"
+            : at(SHARE) + ">=1";
     switch (kind) {
       case WORK, TIME, ON_TOP -> {
         money(r, IN_PLACE, part);
@@ -292,8 +297,8 @@ final class SheetCostReport {
             TO_DATE,
             cents(
                 "IF(AND("
-                    + at(SHARE)
-                    + ">=1,"
+                    + done
+                    + ","
                     + spent
                     + ">0),MAX("
                     + spent
@@ -309,8 +314,8 @@ final class SheetCostReport {
             TO_COMPLETE,
             cents(
                 "IF("
-                    + at(SHARE)
-                    + ">=1,MAX(0,"
+                    + done
+                    + ",MAX(0,"
                     + more
                     + "),MAX(0,"
                     + at(AMOUNT)
@@ -323,7 +328,7 @@ final class SheetCostReport {
                     + ","
                     + more
                     + "))"));
-        money(r, EARNED, run.rounded(at(REVISED) + "*" + at(SHARE)));
+        money(r, EARNED, run.rounded(at(REVISED) + "*MIN(1," + at(SHARE) + ")"));
       }
       case CONTINGENCY -> {
         money(r, IN_PLACE, "0");

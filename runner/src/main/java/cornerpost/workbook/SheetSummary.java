@@ -121,7 +121,23 @@ final class SheetSummary {
     var taxName = run.plan.book().map(b -> b.region().taxName()).orElse("");
     part("Tax", "tax", estimate.tax(), taxName);
     ownHours();
+    balance();
     row++;
+  }
+
+  /** The first line of the lender's review, as it stands there. */
+  private void balance() {
+    var finance = run.plan.finance();
+    var verdict =
+        finance
+            .status()
+            .map(s -> s.verdict(run.currency()))
+            .or(() -> finance.firstReview().map(f -> f.verdict(run.currency())));
+    if (verdict.isEmpty()) return;
+    page.text(row, 0, "The loan", label());
+    var cell = Addresses.at(ResultSheet.LENDER_REVIEW, "A", 3);
+    page.formula(row, 1, cell, verdict.get(), page.plain().strong());
+    page.link(row++, 1, ResultSheet.LENDER_REVIEW, 3);
   }
 
   private void floor(int totalRow) {
@@ -320,7 +336,7 @@ final class SheetSummary {
 
   private void wrong() {
     section("What is wrong");
-    // The money's verdict is a live figure above; a sentence would not follow it.
+    // The money's verdict is a live line above; a sentence would not follow it.
     var wrong = AtAGlance.wrong(run.plan).stream().filter(p -> p.about() != About.MONEY).toList();
     if (wrong.isEmpty()) {
       page.text(row++, 0, "Nothing that this plan can see, on the day it was made.");

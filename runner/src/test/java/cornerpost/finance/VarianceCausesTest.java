@@ -159,6 +159,19 @@ class VarianceCausesTest {
         "1566.67");
   }
 
+  // The same rent, 200 days gone of 180 paid for, so 6,666.67 in place, and 72 to come: 2,400. Used
+  // up months do not end it: 9,066.67 at completion, 3,066.67 more, all by time.
+  @Test
+  void what_is_paid_by_the_month_goes_on_after_its_months_are_used_up() {
+    causes(
+        row(Treatment.TIME, "6000", "6", "1.1111111111", "0.4", entry("6000", "0", "0", "0")),
+        "3066.67",
+        "0",
+        "0",
+        "0",
+        "3066.67");
+  }
+
   @Test
   void a_line_that_has_gone_is_by_scope() {
     var r = row(Treatment.GONE, "0", "0", entry("700", "0", "0", "0"));

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import cornerpost.schedule.Activity;
 import cornerpost.schedule.Link;
 import cornerpost.schedule.Network;
+import cornerpost.schedule.Progress;
 import cornerpost.schedule.WorkCalendar;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -179,6 +180,28 @@ class SimulationTest {
             .run(10, 1, new Simulation.Target(1500, begin + 20 * WEEK, begin, 10 * WEEK));
     assertThat(result.cost().mean()).isCloseTo(2000, within(1e-9));
     assertThat(result.bothWithinPlan()).isZero();
+  }
+
+  // Ten weeks, six of them gone and two noted as left: every trial ends two weeks after the status.
+  @Test
+  void what_remains_of_work_under_way_is_drawn_and_not_the_whole_of_it() {
+    var status = START.plusWeeks(6);
+    var task = Activity.elapsed("a", "a", 10 * WEEK).with(Progress.started(START, 2 * WEEK));
+    var network =
+        Network.of(
+            List.of(task),
+            List.of(),
+            List.of(),
+            START,
+            WorkCalendar.roundTheClock(),
+            Optional.of(status));
+    long end =
+        java.time.Duration.between(LocalDate.EPOCH.atStartOfDay(), status.plusMinutes(2 * WEEK))
+            .toMinutes();
+    var result =
+        new Simulation(network, Map.of(), List.of(), 0)
+            .run(10, 1, new Simulation.Target(1, end, end - 8 * WEEK, 10 * WEEK));
+    assertThat(result.finish().mean()).isEqualTo(end);
   }
 
   @Test
