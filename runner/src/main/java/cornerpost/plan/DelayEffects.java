@@ -47,9 +47,9 @@ final class DelayEffects {
     var effects = ofEntered();
     var delivery = plan.network().find(ProgrammeMaker.DELIVERY);
     if (delivery.isPresent() && Delays.canMove(delivery.get())) {
+      var cause = entered.isEmpty() ? "what if" : "what if, on top of the delays entered";
       for (int days : WHAT_IF) {
-        var late =
-            new Delay(delivery.get().id(), delivery.get().name(), days, "what if", "", "", "");
+        var late = new Delay(delivery.get().id(), delivery.get().name(), days, cause, "", "", "");
         effects.add(effect(late, plan, planning.with(List.of(late), plan)));
       }
     }

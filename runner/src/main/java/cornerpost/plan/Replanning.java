@@ -170,6 +170,18 @@ public record Replanning(
       return new Choice(moveIn, changed, fewest, moves, days);
     }
 
+    /** How many bookings change, and what of the list comes with them. */
+    public String changes() {
+      int others = moves.size() - changed;
+      return changed
+          + (changed == 1 ? " booking changes" : " bookings change")
+          + (others <= 0
+              ? ""
+              : ", and with them "
+                  + others
+                  + (others == 1 ? " milestone or wait" : " milestones and waits"));
+    }
+
     /** What is known of orders that change fewer bookings. */
     public String proof() {
       if (changed == atLeast) return "no order of the work that ends no later changes fewer";

@@ -198,9 +198,8 @@ final class MovingSection {
             ? ", as in the present order"
             : ", in the present order on " + Words.day(q.present()))
         + "; "
-        + c.changed()
-        + (c.changed() == 1 ? " booking changes" : " bookings change")
-        + ", "
+        + c.changes()
+        + "; "
         + c.proof()
         + ".";
   }

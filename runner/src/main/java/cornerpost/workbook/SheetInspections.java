@@ -17,14 +17,14 @@ final class SheetInspections {
         "Stage",
         "Inspection",
         "Planned",
-        "Latest without moving move-in",
-        "Total float, days",
+        "Float in the planned order, days",
+        "Total float by the links alone, days",
         "State",
         "Waits for",
         "Work that waits for it",
         "What it is");
     page.headRight(Addresses.HEADER_ROW, 3, 4, 5);
-    page.widths(24, 18, 32, 15, 15, 10, 8, 32, 40, 32);
+    page.widths(24, 18, 32, 15, 13, 13, 8, 32, 40, 32);
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) {
       if (t.task().kind() == WorkTask.Kind.INSPECTION) write(run, page, row++, t);
@@ -39,7 +39,8 @@ final class SheetInspections {
     page.text(row, 1, t.task().stage().label(), page.wrapped());
     page.text(row, 2, t.task().name(), t.drivesMoveIn() ? page.wrapped().strong() : page.wrapped());
     page.date(row, 3, t.lastDay(), page.dateLook());
-    page.date(row, 4, t.lateLastDay(), page.dateLook());
+    var slip = run.plan.programme().slippage().tasks().get(t.id());
+    if (slip != null) page.number(row, 4, slip.floatDays(), page.number("0.0"));
     page.number(row, 5, t.totalFloatDays(), page.number("0.0"));
     page.text(row, 6, t.done() ? "done" : "to do", page.plain().indented());
     page.text(row, 7, t.waitsFor(), page.wrapped());

@@ -66,15 +66,7 @@ final class SheetResequencing {
   }
 
   private void choice(String what, Choice c) {
-    line(
-        what,
-        "Move-in",
-        Days.shown(c.moveIn())
-            + "; "
-            + c.changed()
-            + (c.changed() == 1 ? " booking changes" : " bookings change")
-            + ", "
-            + c.proof());
+    line(what, "Move-in", Days.shown(c.moveIn()) + "; " + c.changes() + "; " + c.proof());
     for (var m : c.moves()) move(what, m, m.crews().isEmpty() ? "" : "same crew");
   }
 
