@@ -294,6 +294,24 @@ class ReplanningTest {
         .isEqualTo(OwnScope.MONDAY.plusDays(9));
   }
 
+  // A takes two days, so B cannot begin on the second; a booking for the third day holds.
+  @Test
+  void a_booking_that_cannot_be_kept_is_said() {
+    var scope = new OwnScope().task("A", 2).task("B", 2).link("A", "B");
+    var broken = planned(scope.booked("B", OwnScope.MONDAY.plusDays(1)), RunOptions.NONE);
+    assertThat(broken.problems())
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.found())
+                  .isEqualTo("task 'B' is booked for 2026-11-03 but begins on 2026-11-04");
+              assertThat(p.cell()).isEqualTo("A2");
+            });
+    var kept = new OwnScope().task("A", 2).task("B", 2).link("A", "B");
+    assertThat(planned(kept.booked("B", OwnScope.MONDAY.plusDays(2)), RunOptions.NONE).problems())
+        .isEmpty();
+  }
+
   // ---- days won back ------------------------------------------------------------------------
 
   // By hand: A 10 days, then B 10 days; extra hands do 0.6 of a usual hand's work, so a crew of two
