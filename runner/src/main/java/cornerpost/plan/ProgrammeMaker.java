@@ -135,7 +135,7 @@ final class ProgrammeMaker {
         dates.start(),
         dates.finish(),
         entered(t.id(), true).orElse(dates.firstDay()),
-        entered(t.id(), false).orElse(dates.lastDay()),
+        entered(t.id(), false).orElse(started ? notPast(dates.lastDay()) : dates.lastDay()),
         Days.of(t.minutes(), timing.dayMinutes()),
         timing.early().start(),
         timing.early().finish(),
@@ -153,6 +153,12 @@ final class ProgrammeMaker {
         started,
         why.text(),
         why.ids());
+  }
+
+  /** What is not noted as done ends on the status date at the earliest, its time over or not. */
+  private LocalDate notPast(LocalDate day) {
+    var status = network.status().orElse(network.start()).toLocalDate();
+    return day.isBefore(status) ? status : day;
   }
 
   /** The day the owner noted as the start, or as the finish. */

@@ -294,6 +294,27 @@ class ReplanningTest {
         .isEqualTo(OwnScope.MONDAY.plusDays(9));
   }
 
+  // Three days from Monday on are over by the second Monday; nobody has said that A is done.
+  @Test
+  void work_under_way_whose_time_is_over_ends_on_the_status_date() {
+    var status = OwnScope.MONDAY.plusDays(7);
+    var scope =
+        new OwnScope()
+            .project(ProjectQuestions.STATUS, status)
+            .task("A", 3)
+            .task("B", 2)
+            .link("A", "B")
+            .progress(
+                "A",
+                java.util.Optional.of(OwnScope.MONDAY),
+                java.util.Optional.empty(),
+                java.util.Optional.empty(),
+                java.util.Optional.empty());
+    var programme = planned(scope, RunOptions.NONE).programme();
+    assertThat(programme.task("A").orElseThrow().lastDay()).isEqualTo(status);
+    assertThat(programme.task("B").orElseThrow().lastDay()).isEqualTo(status.plusDays(1));
+  }
+
   // A takes two days, so B cannot begin on the second; a booking for the third day holds.
   @Test
   void a_booking_that_cannot_be_kept_is_said() {
