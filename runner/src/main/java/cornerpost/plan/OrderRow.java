@@ -13,6 +13,7 @@ import java.time.LocalDate;
  * @param roundingCost what buying whole ones costs over the bare need with waste, before tax
  * @param neededOn the first planned day of the tasks that need it
  * @param orderBy the day to order: needed-on less lead time and margin
+ * @param firstTask id of the first task that needs it; empty where none does
  * @param late whether that day is before the status date and nothing is recorded as ordered
  */
 public record OrderRow(

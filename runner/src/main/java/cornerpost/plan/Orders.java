@@ -118,7 +118,7 @@ final class Orders {
             orderBy,
             item.leadDays(),
             orderBy.isBefore(status) && !there,
-            first.map(t -> t.task().name()).orElse("")));
+            first.map(DatedTask::id).orElse("")));
   }
 
   /** At the dearest rate paid for the item: where one line is quoted, it is the others' price. */

@@ -225,6 +225,30 @@ class ReplanningTest {
     assertThat(q.fewest().changed()).isEqualTo(q.fewest().atLeast()); // shown to be the fewest
   }
 
+  // The bearing plates are first needed for the task that fixes them: its crew must have them
+  // there.
+  @Test
+  void the_look_ahead_says_what_must_be_on_site() {
+    var house = Houses.scope("mid-build-late-delivery");
+    var book = java.util.Optional.of(Houses.book(house));
+    var plan =
+        Planner.plan(house, cornerpost.fact.Facts.supplied(), book, RunOptions.NONE)
+            .plan()
+            .orElseThrow();
+    var plates =
+        plan.replanning().ahead().orElseThrow().crews().stream()
+            .flatMap(c -> c.items().stream())
+            .filter(i -> i.id().equals("bearing-plates"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(plates.ready())
+        .anyMatch(r -> r.startsWith("on site: Bearing plate"))
+        .anyMatch(r -> r.startsWith("on site: Anchor bolt"));
+    for (var o : plan.orders()) {
+      assertThat(plan.work().task(o.firstTask())).as(o.item()).isPresent();
+    }
+  }
+
   // ---- again --------------------------------------------------------------------------------
 
   @ParameterizedTest(name = "seed {0}")
