@@ -39,15 +39,7 @@ final class Headline {
                                         + (f == 1 ? " day" : " days")
                                         + " before move-in moves")
                             .orElse("")));
-    var balance = plan.finance().balance();
-    if (balance.loan().signum() > 0 || balance.cash().signum() > 0) {
-      boolean short_ = balance.surplus().signum() < 0;
-      lines.add(
-          (short_ ? "The money does not finish the house: missing " : "Money left over: ")
-              + estimate.currency().getCurrencyCode()
-              + " "
-              + Spoken.number(balance.surplus().abs(), 2));
-    }
+    plan.finance().verdict(estimate.currency().getCurrencyCode()).ifPresent(lines::add);
     long ask = count(plan, Check.Severity.PROFESSIONAL);
     long stop = count(plan, Check.Severity.STOP);
     lines.add(

@@ -126,6 +126,11 @@ public record Finance(
       BigDecimal cost,
       String words) {}
 
+  /** The first line of the lender's review; empty where there is no loan. */
+  public Optional<String> verdict(String currency) {
+    return status.map(s -> s.verdict(currency)).or(() -> firstReview.map(f -> f.verdict(currency)));
+  }
+
   /** Before money has moved. */
   public Finance(
       List<CashMonth> months,

@@ -140,7 +140,7 @@ public final class Planner {
     var words = new WaitWords(sequence, said(delays), status);
     var programme = ProgrammeMaker.of(scope, work, sequence, words, slip(planning, sequence));
     var tasks = new LineTasks(work, programme);
-    brokenBookings(work, programme, status);
+    Bookings.sayBroken(scope, work, programme, status, problems);
     var orders = Orders.of(scope, book, lines, estimate, tasks, status);
     var cutting = CuttingPlans.of(facts, book, lines, estimate);
     var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, cutting, status));
@@ -210,23 +210,6 @@ public final class Planner {
 
   private static Optional<Integer> none() {
     return Optional.empty();
-  }
-
-  /** People who are booked for a day on which their work cannot begin must be told. */
-  private void brokenBookings(WorkPlan work, Programme programme, LocalDate status) {
-    var cells = new HashMap<String, String>();
-    for (var e : scope.progress()) cells.putIfAbsent(e.task(), e.cell());
-    Bookings.of(scope, work, status)
-        .forEach(
-            (id, day) -> {
-              var planned = programme.task(id).orElseThrow().firstDay();
-              if (!planned.isAfter(day)) return;
-              problems.remark(
-                  OwnerSheet.PROGRESS,
-                  cells.getOrDefault(id, ""),
-                  "task '" + id + "' is booked for " + day + " but begins on " + planned,
-                  "book it anew, or bring forward what it waits for (sheet Schedule says what)");
-            });
   }
 
   /** What was entered for lines that the cost plan no longer has. */

@@ -59,8 +59,7 @@ final class OrdersSection {
               rows));
     }
     model.put("orderGroups", groups);
-    model.put(
-        "gates",
+    var gates =
         plan.programme().tasks().stream()
             .filter(
                 t ->
@@ -75,7 +74,9 @@ final class OrdersSection {
                         t.task().kind() == WorkTask.Kind.INSPECTION ? "inspection" : "milestone",
                         t.done() ? "done" : Words.days(t.totalFloatDays()),
                         t.waitsFor()))
-            .toList());
+            .toList();
+    model.put("gates", gates);
+    model.put("hasOrders", !groups.isEmpty() || !plan.cutting().isEmpty() || !gates.isEmpty());
     model.put("cutting", plan.cutting().stream().map(p -> CuttingDrawing.of(p, plan)).toList());
     var crews = new CrewChart(plan);
     model.put("crewBands", PageModel.markup(crews.bands()));

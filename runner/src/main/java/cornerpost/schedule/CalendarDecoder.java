@@ -16,14 +16,11 @@ final class CalendarDecoder extends Decoder {
   private final long[] kept;
   private final long[] keys;
   private final Order order;
-  private final int[] underWay;
-  private final boolean[] placed; // by number: under way, its place is given
-  private final long[] given;
+  private final int[] goingOn; // under way: the place of each is given
+  private final boolean[] given;
+  private final UnderWay underWay;
 
-  /**
-   * @param early earliest places by the links alone
-   */
-  CalendarDecoder(Network network, Sweep early) {
+  CalendarDecoder(Network network) {
     super(
         (int)
             java.util.stream.IntStream.range(0, network.graph().size)
@@ -64,12 +61,11 @@ final class CalendarDecoder extends Decoder {
     kept = new long[size];
     keys = new long[size];
     order = new Order(before, after);
-    underWay = Arrays.stream(UnderWay.of(network, early)).map(i -> number[i]).toArray();
-    placed = new boolean[size];
-    given = new long[size];
-    for (int k : underWay) {
-      placed[k] = true;
-      given[k] = early.place[task[k]];
+    underWay = UnderWay.of(network);
+    goingOn = Arrays.stream(underWay.tasks).map(i -> number[i]).toArray();
+    given = new boolean[size];
+    for (int k : goingOn) {
+      given[k] = true;
     }
   }
 
@@ -77,12 +73,12 @@ final class CalendarDecoder extends Decoder {
   long forward(int[] list) {
     use.clear();
     long end = Long.MIN_VALUE;
-    for (int k : underWay) {
-      put(task[k], given[k]);
-      end = Math.max(end, plan.finish[task[k]]);
+    for (int i : underWay.tasks) {
+      put(i, underWay.place[i]);
+      end = Math.max(end, plan.finish[i]);
     }
     for (int k : list) {
-      if (placed[k]) {
+      if (given[k]) {
         continue;
       }
       int i = task[k];
@@ -117,13 +113,14 @@ final class CalendarDecoder extends Decoder {
   long backward(int[] list) {
     use.clear();
     long first = Long.MAX_VALUE;
-    for (int k : underWay) {
-      put(task[k], given[k]);
-      back[k] = given[k];
-      first = Math.min(first, g.startAt(task[k], given[k]));
+    for (int k : goingOn) {
+      int i = task[k];
+      put(i, underWay.place[i]);
+      back[k] = underWay.place[i];
+      first = Math.min(first, g.startAt(i, back[k]));
     }
     for (int k = size - 1; k >= 0; k--) {
-      if (placed[list[k]]) {
+      if (given[list[k]]) {
         continue;
       }
       int i = task[list[k]];

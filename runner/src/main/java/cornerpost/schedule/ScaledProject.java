@@ -53,7 +53,7 @@ final class ScaledProject {
         }
       }
     }
-    if (shared == null || UnderWay.of(network, early).length > 0) {
+    if (shared == null || UnderWay.of(network).tasks.length > 0) {
       return Optional.empty();
     }
     boolean always = shared.sameTimes(WorkCalendar.roundTheClock());

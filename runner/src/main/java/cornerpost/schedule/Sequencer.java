@@ -60,7 +60,7 @@ public final class Sequencer {
       var run = new ScaledRun(scaled.get(), orders, plan, budget, seed);
       return new CrewSchedule(timetable, plan, run.bound(), true, run.built());
     }
-    var decoder = new CalendarDecoder(network, early);
+    var decoder = new CalendarDecoder(network);
     var search = new Search(decoder, budget, seed);
     var orders = new OrderSearch(network, use, early, budget.stop());
     search.run(1, early.end);

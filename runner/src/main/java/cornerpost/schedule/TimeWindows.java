@@ -29,8 +29,7 @@ final class TimeWindows {
   static final int MOST_TASKS = 2_000;
 
   final Graph g;
-  private final Network network;
-  private int[] underWay; // found with the first early dates
+  private final UnderWay underWay;
   private final CrewUse use;
   private final long[] minutes;
   private final int words;
@@ -97,8 +96,8 @@ final class TimeWindows {
   }
 
   TimeWindows(Network network, CrewUse use) {
-    this.network = network;
     g = network.graph();
+    underWay = UnderWay.of(network);
     this.use = use;
     minutes = g.minutes;
     int n = g.size;
@@ -221,12 +220,9 @@ final class TimeWindows {
 
   /** The windows for an end by the given moment; false if there can be no such end. */
   boolean open(Sweep early, long end) {
-    if (underWay == null) {
-      underWay = UnderWay.of(network, early);
-    }
     long[] late = early.backward(minutes, end, false);
-    for (int i : underWay) {
-      late[i] = Math.min(late[i], early.place[i]); // its crews are at it
+    for (int i : underWay.tasks) {
+      late[i] = Math.min(late[i], underWay.place[i]); // its crews are at it
     }
     System.arraycopy(linked, 0, ordered, 0, linked.length);
     for (int i = 0; i < g.size; i++) {

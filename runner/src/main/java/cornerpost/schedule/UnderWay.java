@@ -1,7 +1,7 @@
 package cornerpost.schedule;
 
-import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -11,27 +11,41 @@ import java.util.stream.IntStream;
  * <p>Where more is noted as under way than the crews can do at once, those begun first go on.
  */
 final class UnderWay {
-  private UnderWay() {}
+  /** Positions in the network. */
+  final int[] tasks;
 
-  /**
-   * Positions of such tasks in the network.
-   *
-   * @param early earliest places by the links alone
-   */
-  static int[] of(Network network, Sweep early) {
+  /** Where each of them goes on, by position in the network; nothing is said of other tasks. */
+  final long[] place;
+
+  private UnderWay(int[] tasks, long[] place) {
+    this.tasks = tasks;
+    this.place = place;
+  }
+
+  static UnderWay of(Network network) {
     Graph g = network.graph();
-    int[] running =
+    List<Integer> running =
         IntStream.range(0, g.size)
             .filter(i -> g.state[i] == Graph.RUNNING && !waits(g, i))
             .boxed()
             .sorted(Comparator.comparingLong(i -> g.realStart[i]))
-            .mapToInt(Integer::intValue)
-            .toArray();
-    if (running.length == 0) {
-      return running;
+            .toList();
+    if (running.isEmpty()) {
+      return new UnderWay(new int[0], new long[0]);
     }
+    var early = new Sweep(g);
+    early.forward(g.minutes);
     var use = new CrewUse(network);
-    return Arrays.stream(running).filter(i -> fits(use, early, i)).toArray();
+    var goOn = IntStream.builder();
+    for (int i : running) {
+      long from = use.heldFrom(i, early);
+      boolean keepsCrew = use.crewOf[i].length > 0; // else its links alone place it
+      if (keepsCrew && use.shortUntil(i, from, early.finish[i]) == Long.MIN_VALUE) {
+        use.put(i, from, early.finish[i]);
+        goOn.add(i);
+      }
+    }
+    return new UnderWay(goOn.build().toArray(), early.place);
   }
 
   /** Whether a task that is not done yet may hold up what remains of it. */
@@ -44,17 +58,5 @@ final class UnderWay {
       }
     }
     return false;
-  }
-
-  private static boolean fits(CrewUse use, Sweep early, int i) {
-    if (use.crewOf[i].length == 0) {
-      return false; // no crew is kept by it: its links alone place it
-    }
-    long from = use.heldFrom(i, early);
-    if (use.shortUntil(i, from, early.finish[i]) != Long.MIN_VALUE) {
-      return false;
-    }
-    use.put(i, from, early.finish[i]);
-    return true;
   }
 }

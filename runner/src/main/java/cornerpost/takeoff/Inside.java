@@ -375,25 +375,30 @@ final class Inside {
     return List.copyOf(walls);
   }
 
-  /**
-   * The two ends of what an opening takes of a room's wall, from where the room begins; equal where
-   * it lies in the wall of another room.
-   */
-  List<Figure> taken(Room room, Opening opening, Wall wall) {
+  /** A stretch of a wall, from where its room begins. */
+  record Stretch(Figure from, Figure to) {
+    Figure length() {
+      return to.minus(from);
+    }
+  }
+
+  /** What an opening takes of a room's wall; nothing where it lies in that of another room. */
+  Stretch taken(Room room, Opening opening, Wall wall) {
     var run = isAcross(wall) ? width(room) : length(room);
     return taken(boxOf(room), opening, wall, start(room), run);
   }
 
   /** The same in a box that is one room. */
-  List<Figure> taken(Box box, Opening opening, Wall wall) {
+  Stretch taken(Box box, Opening opening, Wall wall) {
     var run = isAcross(wall) ? clearWidth(box) : clearLength(box);
     return taken(box, opening, wall, wallBuildUp(), run);
   }
 
-  private List<Figure> taken(Box box, Opening opening, Wall wall, Figure start, Figure run) {
+  private Stretch taken(Box box, Opening opening, Wall wall, Figure start, Figure run) {
     var corner = isAcross(wall) ? wallBuildUp().minus(frameDepth()) : start;
     var from = along(box, opening, wall).minus(corner);
-    return List.of(from.atLeastZero().min(run), from.plus(opening.width()).atLeastZero().min(run));
+    return new Stretch(
+        from.atLeastZero().min(run), from.plus(opening.width()).atLeastZero().min(run));
   }
 
   static boolean isAcross(Wall wall) {

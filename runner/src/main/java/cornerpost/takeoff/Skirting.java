@@ -10,6 +10,7 @@ import cornerpost.scope.Room;
 import cornerpost.scope.RoomUse;
 import cornerpost.scope.Stage;
 import cornerpost.scope.Wall;
+import cornerpost.takeoff.Inside.Stretch;
 import cornerpost.takeoff.Resource.Buy;
 import cornerpost.takeoff.Resource.Labour;
 import cornerpost.trace.Figure;
@@ -29,11 +30,11 @@ final class Skirting implements TakeoffRule {
     var out = new Tally(Stage.FINISHES);
     if (!job.scope().finishes().yes(FinishesQuestions.SKIRTING)) return out.lines();
     var in = new Inside(job);
-    var gaps = gaps(job, in, out);
+    var taken = takenByOpenings(job, in, out);
     out.addCut(
         "trim/house/skirting",
         "Skirting",
-        length(job, in, gaps),
+        length(job, in, taken),
         job.length(),
         "wall lines of dry rooms less doors and openings down to the floor",
         boards(job, in),
@@ -43,7 +44,7 @@ final class Skirting implements TakeoffRule {
   }
 
   /** What each opening takes of the skirting; a way through two boxes in the rooms of both. */
-  private static List<Figure> gaps(Job job, Inside in, Tally out) {
+  private static List<Figure> takenByOpenings(Job job, Inside in, Tally out) {
     var rows = new ArrayList<Figure>();
     for (var o : job.scope().openings()) {
       if (!Inside.isFramed(o)) continue;
@@ -51,14 +52,10 @@ final class Skirting implements TakeoffRule {
       for (var box : job.scope().boxes()) {
         for (var wall : Inside.WALLS) {
           if (!in.openings(box, wall).contains(o)) continue;
-          if (job.scope().roomsOf(box).isEmpty()) {
-            var ends = in.taken(box, o, wall);
-            taken.add(ends.get(1).minus(ends.get(0)));
-          }
+          if (job.scope().roomsOf(box).isEmpty()) taken.add(in.taken(box, o, wall).length());
           for (var room : job.scope().roomsOf(box)) {
             if (room.use() == RoomUse.BATHROOM || !in.walls(room).contains(wall)) continue;
-            var ends = in.taken(room, o, wall);
-            taken.add(ends.get(1).minus(ends.get(0)));
+            taken.add(in.taken(room, o, wall).length());
           }
         }
       }
@@ -74,7 +71,7 @@ final class Skirting implements TakeoffRule {
     return rows;
   }
 
-  private static Figure length(Job job, Inside in, List<Figure> gaps) {
+  private static Figure length(Job job, Inside in, List<Figure> taken) {
     var lines = new ArrayList<Figure>();
     for (var room : job.scope().rooms()) {
       if (room.use() == RoomUse.BATHROOM) continue;
@@ -90,7 +87,7 @@ final class Skirting implements TakeoffRule {
       lines.add(in.clearLength(box).plus(in.clearWidth(box)).times(2));
     }
     var all = Inside.lengths(lines);
-    return gaps.isEmpty() ? all : all.minus(Inside.lengths(gaps)).atLeastZero();
+    return taken.isEmpty() ? all : all.minus(Inside.lengths(taken)).atLeastZero();
   }
 
   /** A door ends the skirting whatever its sill; a window only where it comes down to it. */
@@ -147,28 +144,25 @@ final class Skirting implements TakeoffRule {
     return ", skirting " + (Inside.isAcross(wall) ? "across" : "along") + " the box";
   }
 
-  /** From where to where a wall has none, in the order of the wall. */
-  private static List<List<Figure>> gaps(
-      Job job, Inside in, Box box, Wall wall, Function<Opening, List<Figure>> taken) {
-    return framed(in, box, wall).stream()
-        .map(
-            o -> {
-              var ends = taken.apply(o);
-              boolean low = !ifLow(job, o, ends.get(1).minus(ends.get(0))).isZero();
-              return low ? ends : List.<Figure>of();
-            })
-        .filter(ends -> !ends.isEmpty())
-        .sorted(Comparator.comparing(ends -> ends.get(0).value()))
-        .toList();
+  /** Where a wall has none, in the order of the wall. */
+  private static List<Stretch> gaps(
+      Job job, Inside in, Box box, Wall wall, Function<Opening, Stretch> taken) {
+    var gaps = new ArrayList<Stretch>();
+    for (var o : framed(in, box, wall)) {
+      var gap = taken.apply(o);
+      if (!ifLow(job, o, gap.length()).isZero()) gaps.add(gap);
+    }
+    gaps.sort(Comparator.comparing(gap -> gap.from().value()));
+    return gaps;
   }
 
-  private static List<Piece> parts(List<List<Figure>> gaps, Figure run, String what) {
+  private static List<Piece> parts(List<Stretch> gaps, Figure run, String what) {
     if (gaps.isEmpty()) return List.of(Piece.of(run, 1, what));
     var parts = new ArrayList<Piece>();
     var from = Figure.zero(Dimension.LENGTH);
     for (var gap : gaps) {
-      parts.add(Piece.of(gap.get(0).minus(from), 1, what + ", up to an opening"));
-      from = gap.get(1);
+      parts.add(Piece.of(gap.from().minus(from), 1, what + ", up to an opening"));
+      from = gap.to();
     }
     parts.add(Piece.of(run.minus(from), 1, what + ", beyond an opening"));
     parts.removeIf(p -> p.length().value().signum() <= 0);

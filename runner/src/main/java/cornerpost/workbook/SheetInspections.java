@@ -24,6 +24,7 @@ final class SheetInspections {
         "Work that waits for it",
         "What it is");
     page.headRight(Addresses.HEADER_ROW, 3, 4, 5);
+    page.height(Addresses.HEADER_ROW, 44); // three lines
     page.widths(24, 18, 32, 15, 13, 13, 8, 32, 40, 32);
     int row = Addresses.FIRST_ROW;
     for (var t : run.plan.programme().tasks()) {

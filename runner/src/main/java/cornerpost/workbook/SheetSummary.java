@@ -127,12 +127,7 @@ final class SheetSummary {
 
   /** The first line of the lender's review, as it stands there. */
   private void balance() {
-    var finance = run.plan.finance();
-    var verdict =
-        finance
-            .status()
-            .map(s -> s.verdict(run.currency()))
-            .or(() -> finance.firstReview().map(f -> f.verdict(run.currency())));
+    var verdict = run.plan.finance().verdict(run.currency());
     if (verdict.isEmpty()) return;
     page.text(row, 0, "The loan", label());
     var cell = Addresses.at(ResultSheet.LENDER_REVIEW, "A", 3);

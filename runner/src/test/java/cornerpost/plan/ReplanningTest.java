@@ -266,21 +266,23 @@ class ReplanningTest {
     assertThat(twice.replanning()).isEqualTo(once.replanning());
   }
 
+  /** A of 8 days and B of 5 for the same crew, a week on. */
+  private static OwnScope oneCrewForTwo() {
+    return new OwnScope()
+        .project(ProjectQuestions.STATUS, OwnScope.MONDAY.plusDays(7))
+        .crew("Carpenters", 1)
+        .task("A", 8)
+        .task("B", 5)
+        .needs("A", "Carpenters", 1)
+        .needs("B", "Carpenters", 1);
+  }
+
   // By hand: the one crew is three days from the end of A; B, 5 days, has 10 days of C behind it.
   // B first would end on the 15th day; but nobody is called off A: B starts on the fourth day.
   @Test
   void nobody_is_called_off_work_that_is_half_done() {
     var scope =
-        new OwnScope()
-            .project(ProjectQuestions.STATUS, OwnScope.MONDAY.plusDays(7))
-            .crew("Carpenters", 1)
-            .task("A", 8)
-            .task("B", 5)
-            .task("C", 10)
-            .link("B", "C")
-            .needs("A", "Carpenters", 1)
-            .needs("B", "Carpenters", 1)
-            .started("A", OwnScope.MONDAY.plusDays(2), "3");
+        oneCrewForTwo().task("C", 10).link("B", "C").started("A", OwnScope.MONDAY.plusDays(2), "3");
     var programme = planned(scope, RunOptions.NONE).programme();
     assertThat(programme.task("A").orElseThrow().lastDay()).isEqualTo(OwnScope.MONDAY.plusDays(9));
     assertThat(programme.task("B").orElseThrow().firstDay())
@@ -292,13 +294,7 @@ class ReplanningTest {
   @Test
   void of_two_tasks_under_way_with_one_crew_that_begun_first_goes_on() {
     var scope =
-        new OwnScope()
-            .project(ProjectQuestions.STATUS, OwnScope.MONDAY.plusDays(7))
-            .crew("Carpenters", 1)
-            .task("A", 8)
-            .task("B", 5)
-            .needs("A", "Carpenters", 1)
-            .needs("B", "Carpenters", 1)
+        oneCrewForTwo()
             .started("A", OwnScope.MONDAY.plusDays(4), "3")
             .started("B", OwnScope.MONDAY.plusDays(2), "2");
     var programme = planned(scope, RunOptions.NONE).programme();

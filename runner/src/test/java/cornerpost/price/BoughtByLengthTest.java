@@ -94,7 +94,9 @@ class BoughtByLengthTest {
       assertThat(!line.pieces().isEmpty())
           .as(line.id() + " says its pieces; planned: " + planned)
           .isEqualTo(!planned.isEmpty());
-      // Openings drawn over each other, which a workbook may not have, are taken off twice.
+      // Openings drawn over each other are taken off twice: in one wall the reader refuses them,
+      // and
+      // a way to the next box that meets a window there is none.
       boolean drawnOver = line.id().equals("trim/house/skirting") && overlap(scope);
       if (!planned.isEmpty() && !drawnOver) piecesMakeUp(line);
     }

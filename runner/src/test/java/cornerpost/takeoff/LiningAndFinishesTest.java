@@ -392,11 +392,9 @@ class LiningAndFinishesTest {
     assertThat(amount(lines, "inner-doors/all/architrave", Unit.M)).isCloseTo(19.92, within(1e-9));
   }
 
-  // By hand: boards from 80 mm behind the corner. Living ends at 6.2 - 0.0445 = 6.1555 from there,
-  // so
-  // of a door from 5.9 - 0.08 = 5.82 on, 1 m wide, 0.3355 is in the living room; the bath, which
-  // has
-  // no skirting, has the rest. A window 1.2 wide at 60 mm takes 1.2, one at 100 mm nothing.
+  // By hand: boards begin 80 mm behind the corner. The living room ends 6.2 - 0.0445 = 6.1555 from
+  // there, so of a door 1 m wide from 5.9 - 0.08 = 5.82 on 0.3355 is in it; the bath has the rest
+  // and no skirting. A window 1.2 wide with its sill at 60 mm takes 1.2, one at 100 mm nothing.
   @Test
   void an_opening_takes_what_it_has_of_the_walls_of_dry_rooms_down_to_the_skirting() {
     var between = measured(opening(OpeningKind.DOOR, "1000", "5.9", "0"));
