@@ -165,15 +165,18 @@ public final class Timetable {
       return Optional.empty();
     }
     var chain = new ArrayDeque<String>();
+    var links = new ArrayDeque<Link>();
     int at = to;
     while (driver[at] >= 0) {
       chain.addFirst(network.activities().get(at).id());
+      links.addFirst(network.links().get(driver[at]));
       at = graph.before[driver[at]];
     }
     chain.addFirst(fromId);
     long slack =
         graph.state[to] == Graph.DONE ? 0 : graph.floatMinutes(to, only.place[to], early.place[to]);
-    return Optional.of(new PathBetween(List.copyOf(chain), slack));
+    var end = Minutes.moment(only.finish[to]);
+    return Optional.of(new PathBetween(List.copyOf(chain), List.copyOf(links), end, slack));
   }
 
   private boolean holdBack(int i, Sweep only, boolean[] reached, int[] driver) {

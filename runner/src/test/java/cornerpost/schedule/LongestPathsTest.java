@@ -39,26 +39,12 @@ class LongestPathsTest {
   }
 
   private static void check(Network network, long seed) {
-    var graph =
-        new DefaultDirectedWeightedGraph<String, DefaultWeightedEdge>(DefaultWeightedEdge.class);
+    var graph = graph(network);
     graph.addVertex(BEGIN);
     graph.addVertex(END);
     for (Activity a : network.activities()) {
-      graph.addVertex(a.id());
       arc(graph, BEGIN, a.id(), a.notBefore().map(LongestPathsTest::minute).orElse(0L));
       arc(graph, a.id(), END, a.minutes());
-    }
-    for (Link l : network.links()) {
-      long before = network.get(l.before()).minutes();
-      long after = network.get(l.after()).minutes();
-      long least =
-          switch (l.relation()) {
-            case FINISH_TO_START -> before + l.lagMinutes();
-            case START_TO_START -> l.lagMinutes();
-            case FINISH_TO_FINISH -> before + l.lagMinutes() - after;
-            case START_TO_FINISH -> l.lagMinutes() - after;
-          };
-      arc(graph, l.before(), l.after(), least);
     }
     var timetable = Passes.of(network);
     SingleSourcePaths<String, DefaultWeightedEdge> from =
@@ -74,6 +60,84 @@ class LongestPathsTest {
           .as("%s, seed %d", t.id(), seed)
           .isEqualTo(end - tail - early);
     }
+  }
+
+  @ParameterizedTest(name = "seeds from {0}")
+  @ValueSource(longs = {710_000, 711_000})
+  void the_path_between_any_two_tasks_is_the_longest_of_the_library(long first) {
+    int found = 0;
+    int apart = 0;
+    int held = 0;
+    for (long seed = first; seed < first + EACH; seed++) {
+      var network = network(seed);
+      var graph = graph(network);
+      var times = Passes.of(network);
+      var random = new Random(seed);
+      for (int k = 0; k < 5; k++) {
+        var from = network.activities().get(random.nextInt(network.activities().size()));
+        var paths = new BellmanFordShortestPath<>(graph).getPaths(from.id());
+        for (Activity to : network.activities()) {
+          var path = times.longestPath(from.id(), to.id());
+          var expected = paths.getPath(to.id());
+          var as = "from " + from.id() + " to " + to.id() + ", seed " + seed;
+          assertThat(path.isPresent()).as(as).isEqualTo(expected != null);
+          if (path.isEmpty()) {
+            apart++;
+            continue;
+          }
+          found++;
+          long length = -Math.round(expected.getWeight());
+          var start = times.timing(from.id()).early().start();
+          var end = start.plusMinutes(length + to.minutes());
+          assertThat(path.get().end()).as(as).isEqualTo(end);
+          var slack = java.time.Duration.between(end, times.timing(to.id()).early().finish());
+          assertThat(path.get().slackMinutes()).as(as).isEqualTo(slack.toMinutes());
+          if (slack.toMinutes() > 0) held++;
+          isOneChain(path.get(), from, to, length, network, as);
+        }
+      }
+    }
+    assertThat(found).isGreaterThan(10_000);
+    assertThat(apart).isGreaterThan(1_000);
+    assertThat(held).isGreaterThan(1_000);
+  }
+
+  /** Its links lead from one task to the next, and add up to the length. */
+  private static void isOneChain(
+      PathBetween path, Activity from, Activity to, long length, Network network, String as) {
+    var ids = path.ids();
+    assertThat(ids.get(0)).as(as).isEqualTo(from.id());
+    assertThat(ids.get(ids.size() - 1)).as(as).isEqualTo(to.id());
+    assertThat(path.links()).as(as).hasSize(ids.size() - 1);
+    long sum = 0;
+    for (int i = 1; i < ids.size(); i++) {
+      var link = path.links().get(i - 1);
+      assertThat(List.of(link.before(), link.after())).as(as).isEqualTo(ids.subList(i - 1, i + 1));
+      assertThat(network.links()).as(as).contains(link);
+      sum += least(network, link);
+    }
+    assertThat(sum).as(as).isEqualTo(length);
+  }
+
+  /** By how many minutes a link makes the task after start later than the task before. */
+  private static long least(Network network, Link l) {
+    long before = network.get(l.before()).minutes();
+    long after = network.get(l.after()).minutes();
+    return switch (l.relation()) {
+      case FINISH_TO_START -> before + l.lagMinutes();
+      case START_TO_START -> l.lagMinutes();
+      case FINISH_TO_FINISH -> before + l.lagMinutes() - after;
+      case START_TO_FINISH -> l.lagMinutes() - after;
+    };
+  }
+
+  /** The tasks, and an arc from start to start for each link; weights turned negative. */
+  private static DefaultDirectedWeightedGraph<String, DefaultWeightedEdge> graph(Network network) {
+    var graph =
+        new DefaultDirectedWeightedGraph<String, DefaultWeightedEdge>(DefaultWeightedEdge.class);
+    for (Activity a : network.activities()) graph.addVertex(a.id());
+    for (Link l : network.links()) arc(graph, l.before(), l.after(), least(network, l));
+    return graph;
   }
 
   /** The larger of two demands on the same pair; the library keeps one edge for each pair. */
