@@ -135,7 +135,8 @@ final class ProgrammeMaker {
         dates.start(),
         dates.finish(),
         entered(t.id(), true).orElse(dates.firstDay()),
-        entered(t.id(), false).orElse(started ? notPast(dates.lastDay()) : dates.lastDay()),
+        entered(t.id(), false)
+            .orElse(started && !done ? notPast(dates.lastDay()) : dates.lastDay()),
         Days.of(t.minutes(), timing.dayMinutes()),
         timing.early().start(),
         timing.early().finish(),

@@ -85,6 +85,7 @@ final class ProgressMap {
         found.put(t.id(), progress(settled.entry(), t));
       }
     }
+    PassingTime.addTo(found, work, status.atStartOfDay(), problems);
     outOfOrder(found);
     return found;
   }

@@ -451,6 +451,25 @@ public enum BuildTask {
     return kind;
   }
 
+  /**
+   * Whether it is over once its time has passed, as concrete that has cured; the answer of an
+   * office, a lender or a utility company is only there when it has come.
+   */
+  public boolean endsByItself() {
+    return switch (this) {
+      case CURE,
+          DECK_CURE,
+          FOAM_WAIT,
+          JOINTS_DRY,
+          PAINT_DRY,
+          FLOOR_DRY,
+          WATERPROOF_DRY,
+          TILES_DRY ->
+          true;
+      default -> false;
+    };
+  }
+
   public static Optional<BuildTask> find(String id) {
     return Arrays.stream(values()).filter(t -> t.id.equals(id)).findFirst();
   }
