@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** The signs that an examiner looks for, each raised or not. */
@@ -65,7 +66,7 @@ public final class Flags {
     flags.money(
         Sign.AHEAD,
         stages.stream().map(StageValue::ahead).reduce(BigDecimal.ZERO, BigDecimal::add));
-    var front = frontLoad(rows);
+    var front = claimed(rows).subtract(spent(rows));
     flags.all.add(new Flag(Sign.FRONT, front.compareTo(FRONT_LOAD) > 0, front, false));
     flags.money(Sign.OVER, Outlook.sum(rows, Row::over));
     flags.money(Sign.CONTINGENCY, c.lacking());
@@ -102,17 +103,21 @@ public final class Flags {
             .orElse(BigDecimal.ZERO));
   }
 
-  /** Share of the schedule of values in place, less the share of the cost that is. */
-  private static BigDecimal frontLoad(List<Row> rows) {
+  /** Share of the schedule of values in place; nothing of nothing. */
+  public static BigDecimal claimed(List<Row> rows) {
+    return share(rows, Row::earned, Row::revised);
+  }
+
+  /** Share of the cost in place; nothing of nothing. */
+  public static BigDecimal spent(List<Row> rows) {
+    return share(rows, Row::inPlace, Row::atCompletion);
+  }
+
+  private static BigDecimal share(
+      List<Row> rows, Function<Row, BigDecimal> part, Function<Row, BigDecimal> whole) {
     Predicate<Row> work = r -> r.line().treatment().earns();
-    var claimed =
-        Shares.over(
-            CostReport.sum(rows, work, Row::earned), CostReport.sum(rows, work, Row::revised));
-    var spent =
-        Shares.over(
-            CostReport.sum(rows, work, Row::inPlace),
-            CostReport.sum(rows, work, Row::atCompletion));
-    return claimed.orElse(BigDecimal.ZERO).subtract(spent.orElse(BigDecimal.ZERO));
+    return Shares.over(CostReport.sum(rows, work, part), CostReport.sum(rows, work, whole))
+        .orElse(BigDecimal.ZERO);
   }
 
   private void money(Sign sign, BigDecimal amount) {

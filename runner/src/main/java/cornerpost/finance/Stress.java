@@ -6,8 +6,21 @@ import cornerpost.measure.Money;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** What a setback would leave: {@code delay} and {@code prices} are its costs. */
-public record Stress(String name, BigDecimal delay, BigDecimal prices, BigDecimal surplus) {
+/**
+ * What a setback would leave.
+ *
+ * @param hire of the days of a delay, rent and insurance with it
+ * @param interest of those days
+ * @param prices what dearer prices cost
+ * @param surplus left over then
+ */
+public record Stress(
+    String name, BigDecimal hire, BigDecimal interest, BigDecimal prices, BigDecimal surplus) {
+
+  /** What the delay costs. */
+  public BigDecimal delay() {
+    return hire.add(interest);
+  }
 
   /**
    * As it stands, later, dearer, and both.
@@ -30,10 +43,11 @@ public record Stress(String name, BigDecimal delay, BigDecimal prices, BigDecima
     var prices = Money.halfUp(open.multiply(terms.stressPrices()), decimals);
     var none = BigDecimal.ZERO.setScale(decimals);
     return List.of(
-        new Stress("As it stands", none, none, surplus),
-        new Stress("Later", delay, none, surplus.subtract(delay)),
-        new Stress("Dearer", none, prices, surplus.subtract(prices)),
-        new Stress("Later and dearer", delay, prices, surplus.subtract(delay).subtract(prices)));
+        new Stress("As it stands", none, none, none, surplus),
+        new Stress("Later", hire, interest, none, surplus.subtract(delay)),
+        new Stress("Dearer", none, none, prices, surplus.subtract(prices)),
+        new Stress(
+            "Later and dearer", hire, interest, prices, surplus.subtract(delay).subtract(prices)));
   }
 
   /** From the rows of the cost report; orders and contracts hold the price of their lines. */
@@ -52,8 +66,13 @@ public record Stress(String name, BigDecimal delay, BigDecimal prices, BigDecima
         holding.surplus(),
         byMonth.multiply(facts.hireFactor()),
         months.isEmpty() ? holding.drawn() : months.get(months.size() - 1).owed(),
-        CostReport.sum(rows, Stress::open, Row::toComplete),
+        open(rows),
         decimals);
+  }
+
+  /** Cost to complete of what no order or contract holds the price of. */
+  public static BigDecimal open(List<Row> rows) {
+    return CostReport.sum(rows, Stress::open, Row::toComplete);
   }
 
   private static boolean open(Row r) {

@@ -219,6 +219,13 @@ final class LenderSection {
     rows.add(new Figure("Contingency the lender may release", cents(c.release()), ALL_LINES));
     rows.add(new Figure("To be brought if it is released", cents(c.toBring()), ALL_LINES));
     rows.add(new Figure("Pace at which it burns", index(c.pace()), ALL_LINES));
+    var reserve = s.reserve();
+    rows.add(new Figure("Interest reserve left", cents(reserve.left()), firstMonth(s)));
+    rows.add(
+        new Figure(
+            "Months the interest reserve still carries",
+            reserve.months().map(m -> Words.number(m, 1)).orElse("n/a"),
+            firstMonth(s)));
     rows.add(
         new Figure(
             "Work in place (earned value over budget)",

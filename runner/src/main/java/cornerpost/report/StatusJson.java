@@ -29,6 +29,7 @@ final class StatusJson {
     out.objects("scheduleOfValues", status.stages(), this::stage);
     out.object("request", this::request);
     out.object("contingency", this::contingency);
+    out.object("interestReserve", this::reserve);
     out.objects("toCome", status.outlook().months(), this::month);
     whatIf(status.stresses(), out);
     out.object("earnedValue", () -> earnedValue(status.value()));
@@ -148,6 +149,16 @@ final class StatusJson {
     out.number("kept", c.kept());
     out.number("release", c.release());
     out.number("toBring", c.toBring());
+  }
+
+  private void reserve() {
+    var r = status.reserve();
+    out.number("budget", r.budget());
+    out.number("charged", r.charged());
+    out.number("left", r.left());
+    out.number("toCome", r.toCome());
+    out.number("beyond", r.beyond());
+    out.number("months", r.months());
   }
 
   private void month(Outlook.Month m) {

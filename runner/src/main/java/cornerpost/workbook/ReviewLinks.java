@@ -1,23 +1,18 @@
 package cornerpost.workbook;
 
-import cornerpost.finance.CostReport.Row;
 import cornerpost.finance.FirstReview;
 import cornerpost.finance.Flag;
-import cornerpost.finance.Flags;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.Sign;
+import cornerpost.plan.DatedTask;
 import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.Question;
 import cornerpost.takeoff.BuildTask;
-import java.math.BigDecimal;
-import java.util.List;
+import java.util.Comparator;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** The line that a figure of the lender's review comes from. */
 final class ReviewLinks {
-  private static final int TOTALS = Addresses.HEADER_ROW - 1;
-
   private final ResultRun run;
 
   ReviewLinks(ResultRun run) {
@@ -42,27 +37,18 @@ final class ReviewLinks {
   /** Of a sign once money has moved. */
   Optional<String> of(Flag flag, LoanStatus status) {
     return switch (flag.sign()) {
-      case SHORT -> Optional.of(SheetMoneyToCome.leastCashCell(status));
+      case SHORT -> Optional.of(LoanItem.SHORT.cell());
       case CASH -> Optional.of(SheetMoneyToCome.leastCashCell(status));
-      case AHEAD -> Optional.of(SheetScheduleOfValues.mostAhead(status));
-      case FRONT -> Optional.of(SheetScheduleOfValues.there());
-      case OVER -> worst(status, CostReportColumn.OVER, Row::over);
-      case CONTINGENCY -> Optional.of(CostReportColumn.REVISED.total());
-      case NO_QUOTE ->
-          worst(
-              status,
-              CostReportColumn.NO_FIRM_PRICE,
-              r ->
-                  Flags.noFirmPrice(r, status.facts().total(), status.terms())
-                      ? r.line().amount()
-                      : BigDecimal.ZERO);
-      case ENDED ->
-          worst(
-              status,
-              CostReportColumn.QUOTE_ENDED,
-              r -> r.line().quoteEnded() ? BigDecimal.ONE : BigDecimal.ZERO);
-      case EARLY -> worst(status, CostReportColumn.PAYABLE, r -> r.payable().negate());
-      default -> always(flag.sign());
+      case AHEAD -> Optional.of(SheetScheduleOfValues.ahead());
+      case FRONT -> Optional.of(LoanItem.FRONT.cell());
+      case OVER -> Optional.of(CostReportColumn.OVER.total());
+      case CONTINGENCY -> Optional.of(LoanItem.CONTINGENCY_LACKING.cell());
+      case NO_QUOTE -> Optional.of(CostReportColumn.NO_FIRM_PRICE.total());
+      case ENDED -> Optional.of(LoanItem.ENDED.cell());
+      case EARLY -> Optional.of(LoanItem.EARLY.cell());
+      case MATURITY -> Optional.of(LoanItem.LATE.cell());
+      case VALUE -> Optional.of(LoanItem.ABOVE_VALUE.cell());
+      case LICENSED -> always(flag.sign());
     };
   }
 
@@ -75,10 +61,18 @@ final class ReviewLinks {
     };
   }
 
-  /** The row of move-in on the Schedule; its top where only own tasks are planned. */
+  /** The finish of move-in on the Schedule; where only own tasks are planned, of the last. */
   Optional<String> finish() {
-    int row = run.addresses.taskRow(BuildTask.MOVE_IN.id()).orElse(Addresses.HEADER_ROW);
-    return Optional.of("Schedule!A" + row);
+    var last =
+        run.plan.programme().tasks().stream()
+            .max(Comparator.comparing(DatedTask::finish))
+            .map(DatedTask::id);
+    int row =
+        run.addresses
+            .taskRow(BuildTask.MOVE_IN.id())
+            .or(() -> last.flatMap(run.addresses::taskRow))
+            .orElse(Addresses.HEADER_ROW);
+    return Optional.of("Schedule!E" + row);
   }
 
   /** The owner's cell for an entry of sheet Loan; empty where it was not entered. */
@@ -95,23 +89,5 @@ final class ReviewLinks {
       }
     }
     return Optional.of("Checks!A" + Addresses.HEADER_ROW);
-  }
-
-  /**
-   * The row of the Cost report where a figure is greatest; its total where none is above nothing.
-   */
-  private static Optional<String> worst(
-      LoanStatus status, CostReportColumn column, Function<Row, BigDecimal> figure) {
-    List<Row> rows = status.rows();
-    int worst = -1;
-    for (int i = 0; i < rows.size(); i++) {
-      var now = figure.apply(rows.get(i));
-      if (now.signum() > 0 && (worst < 0 || now.compareTo(figure.apply(rows.get(worst))) > 0)) {
-        worst = i;
-      }
-    }
-    int none = column == CostReportColumn.QUOTE_ENDED ? Addresses.HEADER_ROW : TOTALS;
-    int row = worst < 0 ? none : Addresses.FIRST_ROW + worst;
-    return Optional.of("'Cost report'!" + column.at(row));
   }
 }

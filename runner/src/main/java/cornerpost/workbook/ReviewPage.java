@@ -105,7 +105,7 @@ final class ReviewPage {
   }
 
   /** What is left over: the sum of the section. */
-  void total(String name, String formula, BigDecimal value, String how) {
+  void total(String name, String formula, BigDecimal value, String target, String how) {
     var line = page.plain().strong().ruledTop(BorderStyle.THIN, SheetStyle.INK);
     page.text(row, 0, name, line);
     page.formula(
@@ -114,6 +114,7 @@ final class ReviewPage {
         cents(formula),
         value,
         page.number(run.moneyFormat()).strong().ruledTop(BorderStyle.THIN, SheetStyle.INK));
+    link(target);
     page.text(row++, 2, how, note());
   }
 
@@ -129,6 +130,35 @@ final class ReviewPage {
     if (value.isPresent()) page.formula(row, 1, formula, value.get(), look);
     else page.formula(row, 1, formula, "n/a", look);
     named(name, Optional.of(target), how);
+  }
+
+  /** The delay of a what-if, in words. */
+  static String later(LoanTerms terms) {
+    return terms.stressWeeks() + " weeks later";
+  }
+
+  /** The dearer prices of a what-if, in words. */
+  static String dearer(LoanTerms terms) {
+    return "prices up " + percent(terms.stressPrices()) + " on what is not under contract";
+  }
+
+  /** The loan over what it is for, from the workings. */
+  void ratios() {
+    var b = run.plan.finance().balance();
+    number(
+        LoanItem.TO_COST.label(),
+        LoanItem.TO_COST.cell(),
+        b.loanToCost(),
+        "0.0%",
+        LoanItem.TO_COST.cell(),
+        "Over the total of the cost plan; land is not in it");
+    number(
+        LoanItem.TO_VALUE.label(),
+        LoanItem.TO_VALUE.cell(),
+        b.loanToValue(),
+        "0.0%",
+        LoanItem.TO_VALUE.cell(),
+        "Over the value on completion");
   }
 
   /** The loan over what it is for: the cost, and the value if one is entered. */

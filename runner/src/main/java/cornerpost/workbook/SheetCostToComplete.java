@@ -46,7 +46,7 @@ final class SheetCostToComplete {
     sum(3, "D", last, stages, StageMoney::inPlace);
     sum(4, "E", last, stages, StageMoney::toComplete);
     SheetTables.finish(page, row - 1, 5, 1);
-    balance();
+    run.plan.finance().status().ifPresentOrElse(x -> LoanWorkings.write(run, x), this::balance);
   }
 
   private void sum(
@@ -149,11 +149,7 @@ final class SheetCostToComplete {
         Addresses.HEADER_ROW, VALUE, run.currency(), page.heading().aligned(SheetQuantities.RIGHT));
     int row = Addresses.FIRST_ROW;
     int undrawn = row + 1;
-    if (run.plan.finance().status().isPresent()) {
-      live(row, b, money);
-    } else {
-      planned(row, b, money);
-    }
+    planned(row, b, money);
     surplus(row + 5, undrawn, money);
     var interest = run.plan.finance().interest();
     value(row + 6, "Interest in the budget", interest.allowance(), money);
@@ -196,41 +192,6 @@ final class SheetCostToComplete {
       value(row + 3, "Cost to complete", b.costToComplete(), money);
     }
     value(row + 4, "Interest to come", b.interestToCome(), money);
-  }
-
-  private void live(int row, Finance.Balance b, SheetStyle money) {
-    var status = run.plan.finance().status().orElseThrow();
-    int end = SheetCostReport.lastRow(status);
-    var interest = CostReportColumn.TO_COMPLETE.rows(end, end).split(":")[0];
-    var loan = run.loan(LoanQuestions.AMOUNT);
-    live(row, "Loan", loan, b.loan(), money);
-    live(
-        row + 1,
-        "Loan not yet drawn",
-        loan + "-" + CostReportColumn.DRAWN.total(),
-        b.undrawn(),
-        money);
-    live(
-        row + 2,
-        "Borrower's own cash",
-        run.loan(LoanQuestions.CASH)
-            + "+"
-            + CostReportColumn.DRAWN.total()
-            + "-"
-            + CostReportColumn.PAID.total(),
-        b.cash(),
-        money);
-    live(
-        row + 3,
-        "To pay: cost to complete, invoices, sums held back",
-        CostReportColumn.AT_COMPLETION.total()
-            + "-"
-            + CostReportColumn.PAID.total()
-            + "-"
-            + interest,
-        b.costToComplete(),
-        money);
-    live(row + 4, "Interest to come", interest, b.interestToCome(), money);
   }
 
   private void live(int row, String name, String formula, BigDecimal value, SheetStyle look) {

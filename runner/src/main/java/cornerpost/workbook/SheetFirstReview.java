@@ -60,6 +60,7 @@ final class SheetFirstReview {
         ReviewPage.LEFT_OVER,
         "$B$" + first + "+$B$" + (first + 1) + "-$B$" + (first + 2) + "-$B$" + (first + 3),
         b.surplus(),
+        SheetCostToComplete.SURPLUS,
         "The first two less the rest");
     return first + 4;
   }

@@ -1,33 +1,27 @@
 package cornerpost.workbook;
 
-import static cornerpost.workbook.CostReportColumn.*;
-
 import cornerpost.finance.CostReport.Row;
-import cornerpost.finance.Interest;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.Sign;
-import cornerpost.scope.LoanQuestions;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Function;
 
 /**
  * Sheet Lender review once money has moved: one page, the answer first, each figure with a link to
- * the line it comes from.
+ * the row that shows how it comes about.
  */
 final class SheetLenderReview {
   private final ResultRun run;
   private final ReviewPage page;
   private final ReviewLinks links;
   private final LoanStatus status;
-  private final int reportEnd;
 
   private SheetLenderReview(ResultRun run, LoanStatus status) {
     this.run = run;
     this.page = new ReviewPage(run);
     this.links = new ReviewLinks(run);
     this.status = status;
-    reportEnd = SheetCostReport.lastRow(status);
   }
 
   static void write(ResultRun run) {
@@ -40,13 +34,26 @@ final class SheetLenderReview {
   private void write() {
     int surplus = balance();
     page.verdict(surplus, status.verdict(run.currency()), status.facts().status());
-    stress("$B$" + surplus);
+    stress();
     draws();
     cost();
-    var contingency = contingency("$B$" + surplus);
-    page.ratios(links);
+    contingency();
+    reserve();
+    page.ratios();
     time();
-    signs("$B$" + surplus, contingency);
+    signs();
+  }
+
+  private void money(String name, LoanItem item, BigDecimal value, String how) {
+    page.money(name, item.cell(), value, item.cell(), how);
+  }
+
+  private void money(LoanItem item, BigDecimal value, String how) {
+    money(item.label(), item, value, how);
+  }
+
+  private void number(LoanItem item, Optional<BigDecimal> value, String format, String how) {
+    page.number(item.label(), item.cell(), value, format, item.cell(), how);
   }
 
   /** The row of what is left over. */
@@ -54,47 +61,25 @@ final class SheetLenderReview {
     page.section("Why");
     var h = status.holding();
     int first = page.row();
-    page.money(
-        "Loan not drawn",
-        run.loan(LoanQuestions.AMOUNT) + "-" + DRAWN.total(),
-        h.undrawn(),
-        DRAWN.total(),
-        "Loan less what was drawn");
-    page.money(
-        "Borrower's own cash",
-        run.loan(LoanQuestions.CASH) + "+" + DRAWN.total() + "-" + PAID.total(),
-        h.cash(),
-        SheetMoneyToCome.cashNow(),
-        "Own cash and what was drawn, less what was paid");
-    page.money(
-        "Cost to complete",
-        TO_COMPLETE.total() + "-" + interestToCome(),
+    money(LoanItem.UNDRAWN, h.undrawn(), "Loan less what was drawn");
+    money(LoanItem.CASH, h.cash(), "Own cash and what was drawn, less what was paid");
+    money(
+        LoanItem.TO_COMPLETE,
         h.toComplete(),
-        TO_COMPLETE.total(),
-        "What remains, at today's prices, quotes and contracts; contingency to keep with it");
-    page.money(
-        "Held back from invoices",
-        RETAINED.total(),
+        "What remains, at today's prices, quotes and contracts; contingency to keep with it,"
+            + " interest not");
+    money(
+        LoanItem.RETAINED,
         h.retained(),
-        RETAINED.total(),
-        "To be paid when the work is complete");
-    page.money(
-        "Invoices to pay",
-        PAYABLE.total(),
-        h.payable(),
-        PAYABLE.total(),
-        "Invoiced, neither paid nor held back");
-    page.money(
-        "In place without an invoice",
-        TO_DATE.total() + "-" + INVOICED.total(),
+        "By the borrower, from those who work and supply; to be paid when the work is complete");
+    money(LoanItem.PAYABLE, h.payable(), "Invoiced, neither paid nor held back");
+    money(
+        LoanItem.NOT_INVOICED,
         h.notInvoiced(),
-        TO_DATE.total(),
         "Work and stored materials that will still be invoiced");
-    page.money(
-        "Interest to completion",
-        interestToCome(),
+    money(
+        LoanItem.INTEREST,
         h.interestToCome(),
-        SheetMoneyToCome.interestCell(),
         "On what is owed month by month, "
             + status.terms().dayCount().label()
             + ", "
@@ -104,64 +89,29 @@ final class SheetLenderReview {
         ReviewPage.LEFT_OVER,
         "$B$" + first + "+$B$" + (first + 1) + "-SUM($B$" + (first + 2) + ":$B$" + last + ")",
         h.surplus(),
+        LoanItem.SURPLUS.cell(),
         "The first two less the rest");
     return last + 1;
   }
 
-  private String interestToCome() {
-    return TO_COMPLETE.rows(reportEnd, reportEnd).split(":")[0];
-  }
-
-  private void stress(String surplus) {
+  private void stress() {
     page.section("What if");
-    var terms = status.terms();
-    var days = run.loan(LoanQuestions.STRESS_WEEKS);
-    var hire =
-        run.rounded(
-            of(AMOUNT, "time") + "*" + status.facts().hireFactor().toPlainString() + "*7*" + days);
-    var interest =
-        run.rounded(
-            SheetMoneyToCome.owedAtEnd(status)
-                + "*"
-                + run.loan(LoanQuestions.RATE)
-                + "*7*"
-                + days
-                + "/"
-                + Interest.yearDays(terms.dayCount()));
-    var open =
-        "SUMIFS("
-            + TO_COMPLETE.rows(Addresses.FIRST_ROW, reportEnd)
-            + ","
-            + COMMITTED.rows(Addresses.FIRST_ROW, reportEnd)
-            + ",0,"
-            + KIND.rows(Addresses.FIRST_ROW, reportEnd);
-    var prices =
-        run.rounded(
-            run.loan(LoanQuestions.STRESS_PRICES)
-                + "*("
-                + open
-                + ",\"work\")+"
-                + open
-                + ",\"on top\"))");
-    var later = terms.stressWeeks() + " weeks later";
-    var dearer =
-        "prices up " + ReviewPage.percent(terms.stressPrices()) + " on what is not under contract";
     var what = status.stresses();
-    page.money(
+    var later = ReviewPage.later(status.terms());
+    var dearer = ReviewPage.dearer(status.terms());
+    money(
         "Left over, " + later,
-        surplus + "-" + hire + "-" + interest,
+        LoanItem.LATER,
         what.get(1).surplus(),
-        SheetMoneyToCome.owedAtEnd(status),
         "Hire, rent and insurance by the day, and interest on all that is then owed");
-    page.money(
+    money(
         "Left over, " + dearer,
-        surplus + "-" + prices,
+        LoanItem.DEARER,
         what.get(2).surplus(),
-        TO_COMPLETE.total(),
         "On the cost to complete of lines without order or contract");
-    page.money(
+    money(
         "Left over, " + later + " and " + dearer,
-        surplus + "-" + hire + "-" + interest + "-" + prices,
+        LoanItem.LATER_AND_DEARER,
         what.get(3).surplus(),
         "Both");
   }
@@ -171,11 +121,9 @@ final class SheetLenderReview {
   private void draws() {
     page.section("Draws");
     var r = status.request();
-    page.money(
-        "Drawn so far",
-        DRAWN.total(),
+    money(
+        LoanItem.DRAWN,
         r.before(),
-        DRAWN.total(),
         "By the Cost ledger; sheet Draws has those to come, with what each waits for");
     page.money(
         "In place and stored",
@@ -193,18 +141,22 @@ final class SheetLenderReview {
 
   private void cost() {
     page.section("Cost");
-    cost("Original budget", ORIGINAL, Row::original, "");
-    cost("Revised budget", REVISED, Row::revised, "With approved changes");
-    cost("Estimate at completion", AT_COMPLETION, Row::atCompletion, "");
-    cost("More than the original budget", VARIANCE, Row::variance, "Below nothing: less");
+    cost("Original budget", CostReportColumn.ORIGINAL, Row::original, "");
+    cost("Revised budget", CostReportColumn.REVISED, Row::revised, "With approved changes");
+    cost("Estimate at completion", CostReportColumn.AT_COMPLETION, Row::atCompletion, "");
+    cost(
+        "More than the original budget",
+        CostReportColumn.VARIANCE,
+        Row::variance,
+        "Below nothing: less");
     cost(
         "  of it by price",
-        BY_PRICE,
+        CostReportColumn.BY_PRICE,
         Row::byPrice,
         "Contingency no longer to be kept stands here too");
-    cost("  by quantity", BY_QUANTITY, Row::byQuantity, "");
-    cost("  by scope", BY_SCOPE, Row::byScope, "Approved changes");
-    cost("  by time", BY_TIME, Row::byTime, "Hire, rent, interest");
+    cost("  by quantity", CostReportColumn.BY_QUANTITY, Row::byQuantity, "");
+    cost("  by scope", CostReportColumn.BY_SCOPE, Row::byScope, "Approved changes");
+    cost("  by time", CostReportColumn.BY_TIME, Row::byTime, "Hire, rent, interest");
   }
 
   private void cost(
@@ -213,80 +165,27 @@ final class SheetLenderReview {
     page.money(name, column.total(), sum, column.total(), how);
   }
 
-  /** The formula of what is missing of the contingency that is required. */
-  private String contingency(String surplus) {
+  private void contingency() {
     var c = status.contingency();
-    var left = "$B$" + page.row();
-    page.money(
-        "Contingency left",
-        of(REVISED, "contingency"),
-        c.left(),
-        REVISED.total(),
-        "Of the original; approved changes take from it");
-    var required = "$B$" + page.row();
-    var work = "(" + working(ORIGINAL) + ")";
-    page.money(
-        "Contingency for the work left",
-        "IF("
-            + work
-            + "=0,0,"
-            + run.rounded(
-                of(ORIGINAL, "contingency") + "*" + page.cents(working(TO_COMPLETE)) + "/" + work)
-            + ")",
-        c.required(),
-        ORIGINAL.total(),
-        "At its share of the original budget");
-    var release = "$B$" + page.row();
-    page.money(
-        "Contingency the lender may release",
-        "MAX(0," + of(TO_COMPLETE, "contingency") + "-" + required + ")",
-        c.release(),
-        TO_COMPLETE.total(),
-        "What the cost to complete keeps above that");
-    page.money(
-        "To be brought if it is released",
-        "MAX(0,-(" + surplus + "+" + release + "))",
-        c.toBring(),
-        "Nothing where the loan is in balance then");
-    var original = of(ORIGINAL, "contingency");
-    var complete = SheetEarnedValue.complete();
-    page.number(
-        "Pace at which contingency burns",
-        "IF("
-            + original
-            + "=0,\"n/a\",IF(ISNUMBER("
-            + complete
-            + "),IF("
-            + complete
-            + "=0,\"n/a\",("
-            + original
-            + "-"
-            + left
-            + ")/"
-            + original
-            + "/"
-            + complete
-            + "),\"n/a\"))",
+    money(LoanItem.CONTINGENCY_LEFT, c.left(), "Of the original; approved changes take from it");
+    money(LoanItem.CONTINGENCY_REQUIRED, c.required(), "At its share of the original budget");
+    money(LoanItem.CONTINGENCY_RELEASE, c.release(), "What the cost to complete keeps above that");
+    money(LoanItem.TO_BRING, c.toBring(), "Nothing where the loan is in balance then");
+    number(
+        LoanItem.PACE,
         c.pace(),
         "0.00",
-        complete,
         "Share used over share of the work in place; above 1 it burns faster");
-    return page.cents("MAX(0," + required + "-" + left + ")");
   }
 
-  private String of(CostReportColumn column, String kind) {
-    return "SUMIFS("
-        + column.rows(Addresses.FIRST_ROW, reportEnd)
-        + ","
-        + KIND.rows(Addresses.FIRST_ROW, reportEnd)
-        + ","
-        + Addresses.quoted(kind)
-        + ")";
-  }
-
-  /** Of the work: contingency and interest left out. */
-  private String working(CostReportColumn column) {
-    return of(column, "work") + "+" + of(column, "time") + "+" + of(column, "on top");
+  private void reserve() {
+    var r = status.reserve();
+    money(LoanItem.RESERVE_LEFT, r.left(), "Interest in the budget less what was charged");
+    number(
+        LoanItem.RESERVE_MONTHS,
+        r.months(),
+        "0.0",
+        "At the interest of each month to come; behind completion at that on all then owed");
   }
 
   private void time() {
@@ -323,41 +222,25 @@ final class SheetLenderReview {
 
   // ---- signs --------------------------------------------------------------------------------
 
-  private void signs(String surplus, String contingency) {
+  private void signs() {
     page.section("What an examiner looks for");
-    for (var f : status.flags()) {
-      page.sign(f, figure(f.sign(), surplus, contingency), links.of(f, status));
-    }
+    for (var f : status.flags()) page.sign(f, figure(f.sign()), links.of(f, status));
   }
 
   /** Its formula; empty where it needs a new run. */
-  private Optional<String> figure(Sign sign, String surplus, String contingency) {
+  private Optional<String> figure(Sign sign) {
     return switch (sign) {
-      case SHORT -> Optional.of("MAX(0,-" + surplus + ")");
+      case SHORT -> Optional.of(LoanItem.SHORT.cell());
       case CASH -> Optional.of("MAX(0,-" + SheetMoneyToCome.leastCash(status) + ")");
       case AHEAD -> Optional.of(SheetScheduleOfValues.ahead());
-      case FRONT -> Optional.of(share(EARNED, REVISED) + "-" + share(IN_PLACE, AT_COMPLETION));
-      case OVER -> Optional.of(OVER.total());
-      case CONTINGENCY -> Optional.of(contingency);
-      case NO_QUOTE -> Optional.of(NO_FIRM_PRICE.total());
-      case ENDED ->
-          Optional.of(
-              "COUNTIFS("
-                  + QUOTE_ENDED.rows(Addresses.FIRST_ROW, reportEnd)
-                  + ",\"yes\","
-                  + COMMITTED.rows(Addresses.FIRST_ROW, reportEnd)
-                  + ",0)");
-      case EARLY -> {
-        var payable = PAYABLE.rows(Addresses.FIRST_ROW, reportEnd);
-        yield Optional.of(page.cents("-SUMIFS(" + payable + "," + payable + ",\"<0\")"));
-      }
+      case FRONT -> Optional.of(LoanItem.FRONT.cell());
+      case OVER -> Optional.of(CostReportColumn.OVER.total());
+      case CONTINGENCY -> Optional.of(LoanItem.CONTINGENCY_LACKING.cell());
+      case NO_QUOTE -> Optional.of(CostReportColumn.NO_FIRM_PRICE.total());
+      case ENDED -> Optional.of(LoanItem.ENDED.cell());
+      case EARLY -> Optional.of(LoanItem.EARLY.cell());
       case VALUE -> page.overValue(status.terms());
       case LICENSED, MATURITY -> Optional.empty();
     };
-  }
-
-  private String share(CostReportColumn part, CostReportColumn whole) {
-    var all = "(" + working(whole) + ")";
-    return "IF(" + all + "=0,0,(" + working(part) + ")/" + all + ")";
   }
 }

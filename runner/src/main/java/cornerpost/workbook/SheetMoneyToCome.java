@@ -28,9 +28,11 @@ final class SheetMoneyToCome {
   private static final int TO_PAY = 12;
   private static final int INTEREST_AFTER = 13;
   private static final int SURPLUS = 14;
+  private static final int LENGTH = 15;
+  private static final int CARRIED = 16;
 
   /** The stages' shares stand to the right, for the amounts that are worked out from them. */
-  private static final int STAGES = 16;
+  private static final int STAGES = 18;
 
   private static final int OPENING = Addresses.FIRST_ROW;
   private static final int FIRST = OPENING + 1;
@@ -70,6 +72,28 @@ final class SheetMoneyToCome {
     return "ROUND(SUM(" + column(INTEREST, FIRST, lastRow(status)) + ")," + status.decimals() + ")";
   }
 
+  /** The months that the reserve carries, with those after completion. */
+  static String monthsCarried(ResultRun run, LoanStatus status) {
+    int end = lastRow(status);
+    var month = owedAtEnd(status) + "*" + run.loan(LoanQuestions.RATE) + "/12";
+    var interest = LoanItem.INTEREST.here();
+    return "IF("
+        + month
+        + ">0,SUM("
+        + column(CARRIED, FIRST, end)
+        + ")+MAX(0,"
+        + LoanItem.RESERVE_LEFT.here()
+        + "-"
+        + interest
+        + ")/MAX("
+        + month
+        + ",0.000001),IF("
+        + interest
+        + ">0,SUM("
+        + column(CARRIED, FIRST, end)
+        + "),\"n/a\"))";
+  }
+
   /** The least cash at the end of a month. */
   static String leastCash(LoanStatus status) {
     return "MIN(" + column(CASH, FIRST, lastRow(status)) + ")";
@@ -98,16 +122,6 @@ final class SheetMoneyToCome {
   /** The cell of what is owed at the end of a month. */
   static String owedCell(int month) {
     return cell(OWED, FIRST + month);
-  }
-
-  /** The cell of the interest of the first month to come. */
-  static String interestCell() {
-    return cell(INTEREST, FIRST);
-  }
-
-  /** The cell of the borrower's cash on the status date. */
-  static String cashNow() {
-    return cell(CASH, OPENING);
   }
 
   private static String cell(int column, int row) {
@@ -141,10 +155,12 @@ final class SheetMoneyToCome {
         "Not drawn",
         "To pay after",
         "Interest after",
-        "Left over");
-    page.headRight(Addresses.HEADER_ROW, 0, 1, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14);
+        "Left over",
+        "Length, months",
+        "Carried by the reserve, months");
+    page.headRight(Addresses.HEADER_ROW, 0, 1, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16);
     page.headIndented(Addresses.HEADER_ROW, ASKED);
-    page.widths(12, 9, 30, 13, 13, 13, 12, 12, 11, 13, 13, 13, 13, 11, 13, 3);
+    page.widths(12, 9, 30, 13, 13, 13, 12, 12, 11, 13, 13, 13, 13, 11, 13, 9, 12, 3);
     stageHeads();
     opening();
     for (int i = 0; i < status.outlook().months().size(); i++) {
@@ -158,10 +174,10 @@ final class SheetMoneyToCome {
             + " as nothing changes. Own cash below nothing is what must be bridged, for the lender"
             + " pays at the end of a month.",
         page.wrapped().inInk(SheetStyle.QUIET));
-    page.merge(last + 2, 0, SURPLUS);
+    page.merge(last + 2, 0, CARRIED);
     page.height(last + 2, 30);
-    SheetTables.finish(page, last, SURPLUS + 1, 1);
-    SheetPrint.printed(page, SURPLUS, last + 2);
+    SheetTables.finish(page, last, CARRIED + 1, 1);
+    SheetPrint.printed(page, CARRIED, last + 2);
   }
 
   // ---- the stages' amounts and shares -------------------------------------------------------
@@ -339,6 +355,34 @@ final class SheetMoneyToCome {
         m.cash(),
         m.cash().signum() < 0 ? money.strong().inInk(SheetStyle.STOP) : money);
     after(row, m.undrawn(), m.toPay(), m.interestToCome(), m.surplus());
+    carried(i, row);
+  }
+
+  /** How much of the month the reserve carries, after those before it. */
+  private void carried(int i, int row) {
+    var look = page.number("0.00");
+    page.number(row, LENGTH, status.reserve().parts().get(i), look);
+    var used = i == 0 ? "" : "-SUM($I$" + FIRST + ":$I" + (row - 1) + ")";
+    var left = cents("MAX(0," + LoanItem.RESERVE_LEFT.cell() + used + ")");
+    var interest = at(INTEREST, row);
+    page.formula(
+        row,
+        CARRIED,
+        "IF("
+            + left
+            + ">="
+            + interest
+            + ","
+            + at(LENGTH, row)
+            + ","
+            + at(LENGTH, row)
+            + "*"
+            + left
+            + "/"
+            + interest
+            + ")",
+        status.reserve().carried().get(i),
+        look);
   }
 
   private String due(int row, boolean first, boolean ending) {

@@ -42,16 +42,6 @@ final class SheetScheduleOfValues {
     return "'Schedule of values'!$N$" + (Addresses.FIRST_ROW + 3);
   }
 
-  /** The cell of what is drawn ahead of work for the stage that is furthest ahead. */
-  static String mostAhead(LoanStatus status) {
-    int most = 0;
-    for (int i = 1; i < status.stages().size(); i++) {
-      var ahead = status.stages().get(i).ahead();
-      if (ahead.compareTo(status.stages().get(most).ahead()) > 0) most = i;
-    }
-    return "'Schedule of values'!$J$" + (Addresses.FIRST_ROW + most);
-  }
-
   /** The cell of the amount due now. */
   static String due() {
     return "'Schedule of values'!$N$" + (Addresses.FIRST_ROW + 5);

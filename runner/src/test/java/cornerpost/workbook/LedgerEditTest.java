@@ -220,6 +220,10 @@ class LedgerEditTest {
     same(softly, book, "Contingency for the work left", again.contingency().required());
     same(softly, book, "Contingency the lender may release", again.contingency().release());
     same(softly, book, "To be brought if it is released", again.contingency().toBring());
+    var carried = again.reserve().months();
+    if (carried.isPresent()) {
+      same(softly, book, "Months the interest reserve still carries", carried.get());
+    }
     for (var f : again.flags()) same(softly, book, f.sign().label(), f.figure());
     var rows = book.getSheet("Cost report");
     for (int i = 0; i < again.rows().size(); i++) {

@@ -149,6 +149,9 @@ class LenderReviewTest {
         .isEqualByComparingTo(amount(page, "Interest to come: .* = ([0-9,]+\\.[0-9]{2})"));
     assertThat(h.retained().add(h.payable()).add(h.notInvoiced()))
         .isEqualByComparingTo(amount(page, "not yet invoiced \\| -([0-9,.]+)"));
+    assertThat(s.reserve().left()).isEqualByComparingTo(amount(page, "charged: ([0-9,.]+) left"));
+    assertThat(s.reserve().months().orElseThrow())
+        .isEqualByComparingTo(amount(page, "In all ([0-9.]+) months"));
     var ahead = s.flags().stream().filter(f -> f.sign() == Sign.AHEAD).findFirst().orElseThrow();
     assertThat(ahead.figure()).isEqualByComparingTo(amount(page, "7,800: ([0-9,]+) in all"));
   }
@@ -202,6 +205,10 @@ class LenderReviewTest {
     same(book, "Lender review", "Estimate at completion", sum(again, Row::atCompletion));
     same(book, "Lender review", "  of it by price", sum(again, Row::byPrice));
     same(book, "Lender review", "Contingency for the work left", again.contingency().required());
+    same(book, "Lender review", "Interest reserve left", again.reserve().left());
+    var months = again.reserve().months().orElseThrow();
+    assertThat(months).isNotEqualByComparingTo(status(OWNER).reserve().months().orElseThrow());
+    same(book, "Lender review", "Months the interest reserve still carries", months);
     for (var f : again.flags()) same(book, "Lender review", f.sign().label(), f.figure());
     for (int i = 0; i < 3; i++) {
       var whatIf = again.stresses().get(i + 1);
