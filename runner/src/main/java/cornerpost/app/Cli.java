@@ -132,6 +132,9 @@ public final class Cli {
                       + " \"delivery=12,flood on the road,haulier\"; may be repeated"))
           .addOption(
               option("baseline", "NAME", "keep this plan on sheet Baseline, to compare later ones"))
+          .addOption(
+              option("path-from", "EVENT", "show the longest path from this task (delivery)"))
+          .addOption(option("path-to", "EVENT", "and to this one, by id or name (move-in)"))
           .addOption(option("seed", "N", "seed of the trials"))
           .addOption(option("trials", "N", "number of trials"));
     }
@@ -317,7 +320,12 @@ public final class Cli {
         seed.isEmpty() ? OptionalLong.empty() : OptionalLong.of(seed(command, seed.get())),
         trials.isEmpty() ? OptionalInt.empty() : OptionalInt.of(trials(command, trials.get())),
         baseline,
+        new RunOptions.PathOption(end(parsed, "path-from"), end(parsed, "path-to")),
         parsed.hasOption("crew-calendars"));
+  }
+
+  private static Optional<String> end(CommandLine parsed, String option) {
+    return value(parsed, option).map(String::strip).filter(e -> !e.isEmpty());
   }
 
   private static Optional<String> value(CommandLine parsed, String option) {

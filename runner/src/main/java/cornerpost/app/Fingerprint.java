@@ -38,6 +38,8 @@ final class Fingerprint {
         digest,
         request.asOf() + " " + request.delays() + " " + request.seed() + " " + request.trials());
     request.baseline().ifPresent(b -> add(digest, b));
+    request.path().from().ifPresent(e -> add(digest, "from " + e));
+    request.path().to().ifPresent(e -> add(digest, "to " + e));
     return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
   }
 

@@ -48,6 +48,7 @@ final class PlanRun {
       OptionalLong seed,
       OptionalInt trials,
       Optional<String> baseline,
+      RunOptions.PathOption path,
       boolean crewCalendars) {}
 
   /** What was done. */
@@ -158,6 +159,7 @@ final class PlanRun {
             request.seed,
             request.trials,
             request.baseline,
+            request.path,
             Fingerprint.of(scope.get(), bookMark, request));
     progress.println("cornerpost: planning");
     var result = Planner.plan(scope.get(), facts, prices, options);

@@ -2,6 +2,7 @@ package cornerpost.plan;
 
 import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.Scope;
+import cornerpost.takeoff.BuildTask;
 import cornerpost.work.WorkPlan;
 import cornerpost.work.WorkTask;
 import java.util.ArrayList;
@@ -40,7 +41,8 @@ record Delay(
             found(d.event(), tasks),
             "the entry is kept and changes nothing");
       } else if (tasks.size() != 1) {
-        problems.fault(OwnerSheet.DELAYS, d.cell(), found(d.event(), tasks), expected(tasks));
+        problems.fault(
+            OwnerSheet.DELAYS, d.cell(), found(d.event(), tasks), expected(d.event(), tasks, work));
       } else if (d.days() < 0) {
         problems.fault(OwnerSheet.DELAYS, d.cell(), d.days() + " days", "expected 0 or more");
       } else {
@@ -52,7 +54,7 @@ record Delay(
     for (var d : options.delays()) {
       var tasks = find(d.event(), work);
       if (tasks.size() != 1) {
-        problems.fault("--delay " + d, found(d.event(), tasks), expected(tasks));
+        problems.fault("--delay " + d, found(d.event(), tasks), expected(d.event(), tasks, work));
       } else if (d.days() < 0) {
         problems.fault("--delay " + d, d.days() + " days", "expected 0 or more");
       } else {
@@ -76,15 +78,27 @@ record Delay(
             .toList();
   }
 
-  private static String found(String event, List<WorkTask> tasks) {
+  static String found(String event, List<WorkTask> tasks) {
     return tasks.isEmpty()
         ? "no task or milestone is called '" + event + "'"
         : tasks.size() + " tasks are called '" + event + "'";
   }
 
-  private static String expected(List<WorkTask> tasks) {
-    return tasks.isEmpty()
-        ? "expected the id or the name of a task of the plan, such as delivery"
-        : "expected one of the ids " + String.join(", ", tasks.stream().map(WorkTask::id).toList());
+  /** What would be right, with the ids it may have meant. */
+  static String expected(String event, List<WorkTask> tasks, WorkPlan work) {
+    if (!tasks.isEmpty()) {
+      return "expected one of the ids "
+          + String.join(", ", tasks.stream().map(WorkTask::id).toList());
+    }
+    var near = NearIds.of(event, work);
+    var wanted = "expected the id or the name of a task of the plan";
+    if (!near.isEmpty()) return wanted + "; near to it: " + String.join(", ", near);
+    return wanted
+        + work.tasks().stream().findFirst().map(t -> ", such as " + usual(work, t.id())).orElse("");
+  }
+
+  private static String usual(WorkPlan work, String first) {
+    var delivery = BuildTask.DELIVERY.id();
+    return work.task(delivery).isPresent() ? delivery : first;
   }
 }

@@ -93,6 +93,7 @@ public final class Planner {
     var work = planned.plan().get();
     var network = WorkNetwork.of(work, scope, status, problems);
     var delays = Delay.of(scope, options, work, problems);
+    var ends = PathChoice.of(scope, options, work, problems);
     if (network.isEmpty() || problems.stop()) return Optional.empty();
     for (var d : delays) {
       if (!Delays.canMove(network.get().get(d.task()))) {
@@ -104,7 +105,7 @@ public final class Planner {
                 + OwnerSheet.PROGRESS.title());
       }
     }
-    return Optional.of(plan(lines, estimate.get(), work, network.get(), delays, status));
+    return Optional.of(plan(lines, estimate.get(), work, network.get(), delays, ends, status));
   }
 
   private LocalDate status() {
@@ -127,6 +128,7 @@ public final class Planner {
       WorkPlan uncalled,
       Network network,
       List<Delay> delays,
+      PathChoice ends,
       LocalDate status) {
     var planning = new Delays(RiskInput.seed(scope, options));
     var called = CallForward.of(scope, uncalled, network, planning, status);
@@ -138,7 +140,9 @@ public final class Planner {
         CompletableFuture.supplyAsync(
             () -> RiskInput.simulate(scope, book, estimate, work, sequence, options));
     var words = new WaitWords(sequence, said(delays), status);
-    var programme = ProgrammeMaker.of(scope, work, sequence, words, slip(planning, sequence));
+    var programme =
+        ProgrammeMaker.of(
+            scope, work, sequence, words, slip(planning, sequence), Optional.of(ends));
     var tasks = new LineTasks(work, programme);
     Bookings.sayBroken(scope, work, programme, status, problems);
     var orders = Orders.of(scope, book, lines, estimate, tasks, status);
@@ -204,7 +208,12 @@ public final class Planner {
                 new LineTasks(
                     work,
                     ProgrammeMaker.of(
-                        scope.unbegun(), work, s, new WaitWords(s, Map.of(), start), none())))
+                        scope.unbegun(),
+                        work,
+                        s,
+                        new WaitWords(s, Map.of(), start),
+                        none(),
+                        Optional.empty())))
         .orElse(today);
   }
 

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param drivingPath ids of the path that drives the planned finish, crews included
  * @param deliveryToMoveIn ids of the longest path between the two
  * @param deliveryFloatDays calendar days by which delivery may slip before move-in moves
+ * @param path the longest path between the two events asked for
  * @param slippage what a delay of each task does, and the paths next in length
  */
 public record Programme(
@@ -38,6 +39,7 @@ public record Programme(
     Optional<Integer> deliveryFloatDays,
     List<CrewDay> crewLoad,
     List<NetworkFinding> findings,
+    EventPath path,
     Slippage slippage) {
 
   /** How many of a crew are at work in the week that begins on {@code week}, in person-days. */
@@ -81,6 +83,7 @@ public record Programme(
         deliveryFloatDays,
         crewLoad,
         findings,
+        EventPath.NONE,
         Slippage.NONE);
   }
 

@@ -51,17 +51,19 @@ final class ProgrammeMaker {
    * The dated programme.
    *
    * @param deliveryFloat calendar days by which delivery may slip before move-in moves
+   * @param ends of the path that is asked for; empty where nobody asks
    */
   static Programme of(
       Scope scope,
       WorkPlan work,
       Sequence sequence,
       WaitWords words,
-      Optional<Integer> deliveryFloat) {
-    return new ProgrammeMaker(scope, work, sequence, words).make(deliveryFloat);
+      Optional<Integer> deliveryFloat,
+      Optional<PathChoice> ends) {
+    return new ProgrammeMaker(scope, work, sequence, words).make(deliveryFloat, ends);
   }
 
-  private Programme make(Optional<Integer> deliveryFloat) {
+  private Programme make(Optional<Integer> deliveryFloat, Optional<PathChoice> ends) {
     var path = drivingPath();
     var drives = driving(path);
     var order = new ArrayList<DatedTask>();
@@ -91,6 +93,7 @@ final class ProgrammeMaker {
         deliveryFloat,
         CrewLoad.of(sequence),
         findings(),
+        ends.map(e -> PathMaker.of(e, sequence, words, order, path)).orElse(EventPath.NONE),
         SlippageMaker.of(sequence.ordered()));
   }
 

@@ -16,6 +16,7 @@ import java.util.OptionalLong;
  * @param seed of the trials and of the search for a sequence
  * @param trials how many trials the simulation makes, 1 or more
  * @param baseline the name under which to keep this plan as a baseline
+ * @param path the events whose longest path is asked for
  * @param fingerprint of workbook, price book and options; carried into the plan
  */
 public record RunOptions(
@@ -24,6 +25,7 @@ public record RunOptions(
     OptionalLong seed,
     OptionalInt trials,
     Optional<String> baseline,
+    PathOption path,
     String fingerprint) {
 
   /** Without keeping a baseline. */
@@ -33,7 +35,7 @@ public record RunOptions(
       OptionalLong seed,
       OptionalInt trials,
       String fingerprint) {
-    this(asOf, delays, seed, trials, Optional.empty(), fingerprint);
+    this(asOf, delays, seed, trials, Optional.empty(), PathOption.NONE, fingerprint);
   }
 
   /** Nothing overruled. */
@@ -62,24 +64,40 @@ public record RunOptions(
     }
   }
 
+  /**
+   * The ends of a path; each overrules the entry on sheet Options.
+   *
+   * @param from id or name of a task or milestone, in any case, and so {@code to}
+   */
+  public record PathOption(Optional<String> from, Optional<String> to) {
+    /** As sheet Options has it. */
+    public static final PathOption NONE = new PathOption(Optional.empty(), Optional.empty());
+  }
+
   public RunOptions {
     requireNonNull(asOf, "asOf");
     requireNonNull(seed, "seed");
     requireNonNull(trials, "trials");
     requireNonNull(baseline, "baseline");
+    requireNonNull(path, "path");
     requireNonNull(fingerprint, "fingerprint");
     delays = List.copyOf(delays);
   }
 
   public RunOptions asOf(LocalDate date) {
-    return new RunOptions(Optional.of(date), delays, seed, trials, baseline, fingerprint);
+    return new RunOptions(Optional.of(date), delays, seed, trials, baseline, path, fingerprint);
   }
 
   public RunOptions keeping(String name) {
-    return new RunOptions(asOf, delays, seed, trials, Optional.of(name), fingerprint);
+    return new RunOptions(asOf, delays, seed, trials, Optional.of(name), path, fingerprint);
+  }
+
+  public RunOptions path(String from, String to) {
+    var ends = new PathOption(Optional.of(from), Optional.of(to));
+    return new RunOptions(asOf, delays, seed, trials, baseline, ends, fingerprint);
   }
 
   public RunOptions delaying(List<DelayOption> others) {
-    return new RunOptions(asOf, others, seed, trials, baseline, fingerprint);
+    return new RunOptions(asOf, others, seed, trials, baseline, path, fingerprint);
   }
 }

@@ -44,14 +44,15 @@ final class WaitWords {
     var said = new LinkedHashSet<String>();
     var ids = new LinkedHashSet<String>();
     for (var link : timing.drivers()) {
-      said.add(words(link));
+      said.add(of(link));
       ids.add(link.before());
     }
     if (said.isEmpty()) said.add(date(timing));
     return new Why(String.join("; ", said), new ArrayList<>(ids));
   }
 
-  private String words(Link link) {
+  /** What one link, or one crew on its way from task to task, makes the task after wait for. */
+  String of(Link link) {
     var name = sequence.network().get(link.before()).name();
     if (!links.contains(link)) {
       return "waits for crew "

@@ -88,6 +88,17 @@ public final class OptionsQuestions {
       Question.money(OPTIONS, "Booking the crane again")
           .standard("0")
           .help("What the crane firm asks for another day, once for each delay that moves it.");
+  public static final Question PATH_FROM =
+      Question.from(OPTIONS, "Longest path from", Question.OwnList.TASKS)
+          .standard("delivery")
+          .optional()
+          .help("Id or name of a task or an event, as on sheet Schedule.");
+  public static final Question PATH_TO =
+      Question.from(OPTIONS, "Longest path to", Question.OwnList.TASKS)
+          .standard("move-in")
+          .optional()
+          .help(
+              "Sheet Longest path shows what decides how soon this one can follow the one above.");
   public static final Question SEED = Question.whole(OPTIONS, "Seed of the trials").standard("1");
 
   public static final List<Question> ALL =
@@ -112,7 +123,9 @@ public final class OptionsQuestions {
           OVERTIME,
           OVERLAP,
           REWORK,
-          CRANE_AGAIN);
+          CRANE_AGAIN,
+          PATH_FROM,
+          PATH_TO);
 
   private OptionsQuestions() {}
 }

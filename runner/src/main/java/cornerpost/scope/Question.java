@@ -59,7 +59,9 @@ public record Question(
     BOXES,
     CALENDARS,
     CREWS,
-    ROOMS
+    ROOMS,
+    /** Of the plan, once there is one; before that, of any build or of the owner's. */
+    TASKS
   }
 
   /** The starting values of a metric and of a customary workbook, as text. */

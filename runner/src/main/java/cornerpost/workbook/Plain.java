@@ -1,5 +1,6 @@
 package cornerpost.workbook;
 
+import cornerpost.measure.Spelling;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collection;
@@ -80,31 +81,12 @@ final class Plain {
     if (sought.isEmpty()) return Optional.empty();
     var close =
         allowed.stream()
-            .filter(a -> distance(sought, key(a)) <= Math.max(1, a.length() / 3))
-            .min(Comparator.comparingInt(a -> distance(sought, key(a))));
+            .filter(a -> Spelling.distance(sought, key(a)) <= Math.max(1, a.length() / 3))
+            .min(Comparator.comparingInt(a -> Spelling.distance(sought, key(a))));
     if (close.isPresent()) return close;
     var parts =
         allowed.stream().filter(a -> key(a).contains(sought) || sought.contains(key(a))).toList();
     return parts.size() == 1 ? Optional.of(parts.get(0)) : Optional.empty();
-  }
-
-  /**
-   * Letters to insert, delete or replace to turn one word into the other. Method: V. I.
-   * Levenshtein, 1966.
-   */
-  private static int distance(String a, String b) {
-    int[] before = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) before[j] = j;
-    for (int i = 1; i <= a.length(); i++) {
-      int[] now = new int[b.length() + 1];
-      now[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int replaced = before[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        now[j] = Math.min(replaced, 1 + Math.min(before[j], now[j - 1]));
-      }
-      before = now;
-    }
-    return before[b.length()];
   }
 
   /** A unit as it is said in a sentence: {@code inches}; the symbol where it is a word already. */

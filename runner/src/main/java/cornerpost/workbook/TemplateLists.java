@@ -4,11 +4,14 @@ import cornerpost.fact.Facts;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import cornerpost.scope.BoxSize;
+import cornerpost.scope.GeneratedTasks;
 import cornerpost.scope.Labelled;
 import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Question;
+import cornerpost.takeoff.BuildTask;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +29,7 @@ final class TemplateLists {
   static final String SHEET = "Lists";
   private static final String YES_NO = "list_yes_no";
   private static final String UNIT_SYSTEMS = "list_units";
+  private static final int MOST_TASKS = 5_000;
   private static final int TABLE_FIRST_ROW = TemplateTable.FIRST_ROW + 1;
   private static final int TABLE_LAST_ROW = TemplateTable.FIRST_ROW + TemplateTable.READY_ROWS;
 
@@ -44,6 +48,8 @@ final class TemplateLists {
     own("calendars", OwnerSheet.CALENDARS);
     own("crews", OwnerSheet.CREWS);
     own("rooms", OwnerSheet.ROOMS);
+    own("own_tasks", OwnerSheet.OWN_TASKS);
+    add("list_build_tasks", Arrays.stream(BuildTask.values()).map(BuildTask::id).toList());
   }
 
   XSSFSheet sheet() {
@@ -115,6 +121,31 @@ final class TemplateLists {
                       .setCellValue(f.figure().asDouble(unit)));
     }
     name(name, range(column, BoxSize.values().length));
+  }
+
+  /**
+   * The ids of sheet Schedule once a run has written it; before that the tasks of any build, or the
+   * owner's where no others are planned. A sheet that is not there yet can be named only in a text.
+   * To be called once sheet Project has its names.
+   */
+  void tasks() {
+    var generated = TemplateForm.nameOf(OwnerSheet.PROJECT, ProjectQuestions.GENERATED_TASKS);
+    var ids = "'" + ResultSheet.SCHEDULE.title() + "'!$A$" + Addresses.FIRST_ROW;
+    var count = "COUNTA(INDIRECT(\"" + ids + ":$A$" + MOST_TASKS + "\"))";
+    var last = "(" + (Addresses.FIRST_ROW - 1) + "+" + count + ")";
+    name(
+        "list_tasks",
+        "IF(ISERROR(INDIRECT(\""
+            + ids
+            + "\")),IF("
+            + generated
+            + "=\""
+            + GeneratedTasks.NONE.label()
+            + "\",list_own_tasks,list_build_tasks),INDIRECT(\""
+            + ids
+            + ":$A$\"&"
+            + last
+            + "))");
   }
 
   /** A list that grows with the rows of one of the owner's tables. */

@@ -135,6 +135,7 @@ public final class TemplateWriter {
         }
         print(workbook, owner, entries);
       }
+      lists.tasks();
       new TemplateChecks(workbook, styles, cells, entries).write();
       workbook.setSheetHidden(workbook.getSheetIndex(lists.sheet()), true);
       workbook.setActiveSheet(0);

@@ -51,12 +51,12 @@ class LenderReviewTest {
   void planned_value_follows_the_plan_that_was_kept_and_not_what_the_plan_became() {
     var first =
         new RunOptions(
-            Optional.of(LocalDate.of(2027, 3, 1)),
-            List.of(),
-            OptionalLong.empty(),
-            OptionalInt.empty(),
-            Optional.of("Agreed"),
-            "0123456789ab");
+                Optional.of(LocalDate.of(2027, 3, 1)),
+                List.of(),
+                OptionalLong.empty(),
+                OptionalInt.empty(),
+                "0123456789ab")
+            .keeping("Agreed");
     var kept = ResultWorkbook.write(OWNER, plan(OWNER, first));
     assertThat(status(kept).plannedPeriods().baseline()).contains("Agreed");
     assertThat(status(OWNER).plannedPeriods().baseline()).isEmpty();
