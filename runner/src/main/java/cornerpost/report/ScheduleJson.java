@@ -1,6 +1,7 @@
 package cornerpost.report;
 
 import cornerpost.plan.DatedTask;
+import cornerpost.plan.EventPath;
 import cornerpost.plan.Plan;
 import cornerpost.plan.Programme;
 import cornerpost.schedule.WorkCalendar;
@@ -60,6 +61,7 @@ final class ScheduleJson {
     out.texts("criticalPath", programme.criticalPath());
     out.texts("drivingPath", programme.drivingPath());
     out.texts("deliveryToMoveIn", programme.deliveryToMoveIn());
+    out.object("longestPath", () -> path(programme.path()));
     out.objects("tasks", programme.tasks(), this::task);
     out.objects("links", plan.work().links(), this::link);
     out.objects(
@@ -126,6 +128,32 @@ final class ScheduleJson {
           out.yes("passed", f.passed());
           out.text("message", f.message());
           out.texts("ids", f.ids());
+        });
+  }
+
+  private void path(EventPath p) {
+    out.text("from", p.from());
+    out.text("to", p.to());
+    out.text("words", p.words());
+    out.text("calendar", p.calendar());
+    number("workingDays", p.workingDays());
+    number("aloneDays", p.aloneDays());
+    out.number("elapsedDays", p.elapsedDays());
+    number("slackDays", p.slackDays());
+    out.objects(
+        "steps",
+        p.steps(),
+        s -> {
+          out.text("id", s.id());
+          out.text("name", s.name());
+          out.text("driver", s.driver());
+          out.date("start", s.firstDay());
+          out.date("finish", s.lastDay());
+          number("durationDays", s.lastsDays());
+          out.text("calendar", s.calendar());
+          number("workingDays", s.workingDays());
+          out.number("elapsedDays", s.elapsedDays());
+          out.text("heldBy", s.heldBy());
         });
   }
 

@@ -1,6 +1,7 @@
 package cornerpost.report;
 
 import cornerpost.plan.DatedTask;
+import cornerpost.plan.EventPath;
 import cornerpost.plan.Plan;
 import cornerpost.plan.Slippage;
 import cornerpost.scope.Stage;
@@ -45,6 +46,17 @@ final class WaySection {
   /** A way next in length: days to spare, and the steps that no longer way has. */
   public record NextWay(String spare, List<Step> steps) {}
 
+  /** A row of the path that was asked for. */
+  public record PathStep(
+      String name,
+      String link,
+      String driver,
+      String heldBy,
+      String dates,
+      String lasts,
+      String working,
+      String elapsed) {}
+
   /** A band of the bar chart. */
   public record Bars(String title, Object svg) {}
 
@@ -72,6 +84,11 @@ final class WaySection {
     model.put("deliverySentence", deliverySentence());
     model.put("crewSentence", crewSentence());
     model.put("nextWays", nextWays());
+    model.put("pathWords", p.path().words());
+    model.put("pathEnds", ends(p.path()));
+    model.put("pathSteps", pathSteps(p.path()));
+    model.put("pathWorking", Words.tenths(p.path().workingDays()));
+    model.put("pathElapsed", Integer.toString(p.path().elapsedDays()));
     var bars = new BarChart(plan).bands();
     model.put(
         "bars", bars.stream().map(b -> new Bars(b.title(), PageModel.markup(b.svg()))).toList());
@@ -183,6 +200,36 @@ final class WaySection {
       next.add(new NextWay(Words.days(way.floatDays()), steps(own)));
     }
     return next;
+  }
+
+  private String ends(EventPath path) {
+    if (path.from().isEmpty() || path.to().isEmpty()) return "";
+    return " from " + name(path.from().get()) + " to " + name(path.to().get());
+  }
+
+  private String name(String id) {
+    return plan.programme().task(id).map(t -> t.task().name()).orElse(id);
+  }
+
+  private List<PathStep> pathSteps(EventPath path) {
+    var rows = new ArrayList<PathStep>();
+    for (var s : path.steps()) {
+      plan.programme()
+          .task(s.id())
+          .ifPresent(
+              t ->
+                  rows.add(
+                      new PathStep(
+                          s.name(),
+                          "#" + Anchors.task(s.id()),
+                          s.driver(),
+                          s.heldBy(),
+                          AnswerSection.span(t),
+                          lasts(t),
+                          Words.tenths(s.workingDays()),
+                          Integer.toString(s.elapsedDays()))));
+    }
+    return rows;
   }
 
   private static String slack(DatedTask t) {

@@ -25,6 +25,11 @@ enum ResultSheet {
       "The work in order, days shown as first and last working day. Durations and floats count"
           + " working days of the task's own calendar. Dates need a new run."),
   BAR_CHART("Bar chart", "The schedule by weeks. Dates need a new run."),
+  LONGEST_PATH(
+      "Longest path",
+      "What decides how soon one event can follow another: name both on sheet Options. Working days"
+          + " (of the project's calendar) and elapsed days are those since the step before. Dates"
+          + " need a new run."),
   INSPECTIONS(
       "Inspections",
       "Hold points: work behind them waits until they are passed. Local rules decide which are"

@@ -27,6 +27,7 @@ public final class ResultWorkbook {
           SheetCuttingPlans::write,
           SheetPricesUsed::write,
           SheetBarChart::write,
+          SheetLongestPath::write,
           SheetInspections::write,
           SheetCrewLoad::write,
           SheetCashFlow::write,

@@ -43,6 +43,7 @@ class OwnersSheetsTest {
             "Cutting plans",
             "Schedule",
             "Bar chart",
+            "Longest path",
             "Inspections",
             "Crew load",
             "Cash flow",
