@@ -2,6 +2,7 @@ package cornerpost.plan;
 
 import cornerpost.check.Check;
 import cornerpost.measure.Spoken;
+import cornerpost.plan.OrderRow.Standing;
 import cornerpost.work.WorkTask;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -71,13 +72,16 @@ public final class AtAGlance {
                     work(t, verb(t) + t.task().name() + ", " + span(t) + ". It drives the date.")));
     var orders =
         plan.orders().stream()
-            .filter(o -> !o.late() && !o.orderBy().isBefore(plan.statusDate()))
+            .filter(o -> o.standing() == Standing.TO_COME || o.standing() == Standing.RESERVE)
             .sorted(Comparator.comparing(OrderRow::orderBy).thenComparing(OrderRow::item))
             .toList();
     if (!orders.isEmpty()) {
       var day = orders.get(0).orderBy();
-      var same = orders.stream().filter(o -> o.orderBy().equals(day)).toList();
-      points.add(order("Order by " + Spoken.day(day) + ": ", same, day));
+      var standing = orders.get(0).standing();
+      var same =
+          orders.stream().filter(o -> o.orderBy().equals(day) && o.standing() == standing).toList();
+      var what = standing == Standing.RESERVE ? "Reserve, before the permit, by " : "Order by ";
+      points.add(order(what + Spoken.day(day) + ": ", same, day));
     }
     for (var t : plan.programme().tasks()) {
       if (points.size() >= NEXT_SHOWN) break;

@@ -14,7 +14,7 @@ import java.time.LocalDate;
  * @param neededOn the first planned day of the tasks that need it
  * @param orderBy the day to order: needed-on less lead time and margin
  * @param firstTask id of the first task that needs it; empty where none does
- * @param late whether that day is before the status date and nothing is recorded as ordered
+ * @param standing whether it is ordered, and whether it can and must be
  */
 public record OrderRow(
     SupplierGroup group,
@@ -28,5 +28,35 @@ public record OrderRow(
     LocalDate neededOn,
     LocalDate orderBy,
     int leadDays,
-    boolean late,
-    String firstTask) {}
+    Standing standing,
+    String firstTask) {
+
+  /** How far an order is. */
+  public enum Standing {
+    TO_COME(""),
+    /** The order of its kind of supplier is noted as placed, or work with it has begun. */
+    ORDERED("ordered"),
+    /**
+     * To order before the permit, of an owner who commits no money before it: a place with the
+     * supplier that costs nothing to give back.
+     */
+    RESERVE("reserve: before the permit"),
+    /** The day to order is before the status date. */
+    LATE("late");
+
+    private final String label;
+
+    Standing(String label) {
+      this.label = label;
+    }
+
+    /** For tables; empty for what is to come. */
+    public String label() {
+      return label;
+    }
+  }
+
+  public boolean late() {
+    return standing == Standing.LATE;
+  }
+}

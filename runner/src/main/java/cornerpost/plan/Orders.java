@@ -1,12 +1,15 @@
 package cornerpost.plan;
 
 import cornerpost.measure.Money;
+import cornerpost.plan.OrderRow.Standing;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.price.Item;
 import cornerpost.price.PriceBook;
 import cornerpost.scope.OptionsQuestions;
+import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
+import cornerpost.takeoff.BuildTask;
 import cornerpost.takeoff.Line;
 import cornerpost.work.WorkPlanner;
 import java.math.BigDecimal;
@@ -32,6 +35,7 @@ final class Orders {
   private final Estimate estimate;
   private final LineTasks tasks;
   private final LocalDate status;
+  private final Optional<LocalDate> permit;
   private final Map<String, Line> lines = new HashMap<>();
 
   private Orders(
@@ -46,6 +50,7 @@ final class Orders {
     this.estimate = estimate;
     this.tasks = tasks;
     this.status = status;
+    permit = permit(scope, tasks);
     lines.forEach(l -> this.lines.put(l.id(), l));
   }
 
@@ -117,8 +122,26 @@ final class Orders {
             neededOn,
             orderBy,
             item.leadDays(),
-            orderBy.isBefore(status) && !there,
+            there ? Standing.ORDERED : standing(neededOn, orderBy),
             first.map(DatedTask::id).orElse("")));
+  }
+
+  private Standing standing(LocalDate neededOn, LocalDate orderBy) {
+    if (orderBy.isBefore(status)) return Standing.LATE;
+    boolean before = permit.filter(p -> orderBy.isBefore(p) && !neededOn.isBefore(p)).isPresent();
+    return before ? Standing.RESERVE : Standing.TO_COME;
+  }
+
+  /** The day of the permit, where it is to come and no money is to be committed before it. */
+  private static Optional<LocalDate> permit(Scope scope, LineTasks tasks) {
+    if (scope.project().has(ProjectQuestions.ORDER_EARLY)
+        && scope.project().yes(ProjectQuestions.ORDER_EARLY)) {
+      return Optional.empty();
+    }
+    return tasks
+        .task(BuildTask.PERMIT_GRANTED.id())
+        .filter(t -> !t.done())
+        .map(DatedTask::firstDay);
   }
 
   /** At the dearest rate paid for the item: where one line is quoted, it is the others' price. */

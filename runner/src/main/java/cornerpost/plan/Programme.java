@@ -99,4 +99,13 @@ public record Programme(
   public Optional<DatedTask> task(String id) {
     return tasks.stream().filter(t -> t.id().equals(id)).findFirst();
   }
+
+  /**
+   * By how many days of its own calendar a task may slip before the planned finish moves, the crews
+   * keeping their order; of one that has begun, by the links alone.
+   */
+  public BigDecimal floatOf(DatedTask task) {
+    var slip = slippage.tasks().get(task.id());
+    return slip == null ? task.totalFloatDays() : slip.floatDays();
+  }
 }

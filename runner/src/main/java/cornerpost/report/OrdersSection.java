@@ -20,6 +20,7 @@ final class OrdersSection {
       String amount,
       String needed,
       String orderBy,
+      String standing,
       boolean late,
       String link) {}
 
@@ -30,9 +31,21 @@ final class OrdersSection {
    */
   public record Group(String name, String total, String more, List<Row> rows) {}
 
-  /** An inspection or a milestone. */
+  /**
+   * An inspection or a milestone.
+   *
+   * @param asked the day to ask for an inspection; empty for a milestone
+   * @param day of the visit, or when it happens
+   * @param slack float in the planned order
+   */
   public record Gate(
-      String day, String name, String link, String kind, String slack, String waitsFor) {}
+      String asked,
+      String day,
+      String name,
+      String link,
+      String kind,
+      String slack,
+      String waitsFor) {}
 
   private final Plan plan;
 
@@ -68,11 +81,12 @@ final class OrdersSection {
             .map(
                 t ->
                     new Gate(
-                        Words.day(t.firstDay()),
+                        t.task().kind() == WorkTask.Kind.INSPECTION ? Words.day(t.firstDay()) : "",
+                        Words.day(t.lastDay()),
                         t.task().name(),
                         "#" + Anchors.task(t.id()),
                         t.task().kind() == WorkTask.Kind.INSPECTION ? "inspection" : "milestone",
-                        t.done() ? "done" : Words.days(t.totalFloatDays()),
+                        t.done() ? "done" : Words.days(plan.programme().floatOf(t)),
                         t.waitsFor()))
             .toList();
     model.put("gates", gates);
@@ -91,6 +105,7 @@ final class OrdersSection {
         Words.number(o.amount(), 2),
         Words.day(o.neededOn()),
         Words.day(o.orderBy()),
+        o.standing().label(),
         o.late(),
         plan.programme().task(o.firstTask()).isPresent() ? "#" + Anchors.task(o.firstTask()) : "");
   }

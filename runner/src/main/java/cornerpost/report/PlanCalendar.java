@@ -133,12 +133,17 @@ public final class PlanCalendar {
         t.done()
             ? "Done."
             : "Float: "
-                + Words.days(t.totalFloatDays())
+                + Words.days(plan.programme().floatOf(t))
                 + ". "
                 + Words.ended(Words.sentence(t.waitsFor()));
     if (t.task().kind() == WorkTask.Kind.INSPECTION) {
       all.add(
-          new Event("task/" + t.id(), t.firstDay(), "Inspection", "Inspection: " + name, details));
+          new Event(
+              "task/" + t.id(),
+              t.lastDay(),
+              "Inspection",
+              "Inspection: " + name,
+              (t.done() ? "" : "Ask for it on " + Words.day(t.firstDay()) + ". ") + details));
     } else if (t.task().kind() == WorkTask.Kind.MILESTONE) {
       var delivery = t.id().equals(BuildTask.DELIVERY.id());
       all.add(
@@ -157,14 +162,27 @@ public final class PlanCalendar {
         .isPresent();
   }
 
-  /** One event for each kind of supplier and day; known by the first of its items by code. */
+  private static String todo(OrderRow o) {
+    return switch (o.standing()) {
+      case ORDERED -> "Ordered";
+      case RESERVE -> "Reserve by today, before the permit";
+      case LATE, TO_COME -> "Order by today";
+    };
+  }
+
+  /**
+   * One event for each kind of supplier, day and thing to do; known by the first of its items by
+   * code.
+   */
   private static void orders(Plan plan, List<Event> all) {
-    record Trip(SupplierGroup group, LocalDate day) {}
+    record Trip(SupplierGroup group, LocalDate day, String todo) {}
     var trips =
         new TreeMap<Trip, List<OrderRow>>(
-            Comparator.comparing(Trip::day).thenComparing(Trip::group));
+            Comparator.comparing(Trip::day).thenComparing(Trip::group).thenComparing(Trip::todo));
     for (var o : plan.orders()) {
-      trips.computeIfAbsent(new Trip(o.group(), o.orderBy()), k -> new ArrayList<>()).add(o);
+      trips
+          .computeIfAbsent(new Trip(o.group(), o.orderBy(), todo(o)), k -> new ArrayList<>())
+          .add(o);
     }
     trips.forEach(
         (trip, rows) -> {
@@ -187,7 +205,7 @@ public final class PlanCalendar {
                   "order/" + rows.get(0).item(),
                   trip.day(),
                   "Order",
-                  "Order by today: " + trip.group().label(),
+                  trip.todo() + ": " + trip.group().label(),
                   details.toString().strip()));
         });
   }

@@ -208,6 +208,7 @@ public final class PlanJson {
     out.date("orderBy", o.orderBy());
     out.number("leadDays", o.leadDays());
     out.yes("late", o.late());
+    out.text("standing", o.standing().label());
     out.text("firstTask", o.firstTask());
   }
 

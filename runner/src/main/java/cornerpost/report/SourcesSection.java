@@ -1,10 +1,8 @@
 package cornerpost.report;
 
+import cornerpost.plan.LeftOut;
 import cornerpost.plan.Plan;
 import cornerpost.price.CostLine;
-import cornerpost.scope.FinishesQuestions;
-import cornerpost.scope.OptionsQuestions;
-import cornerpost.scope.Question;
 import cornerpost.scope.Stage;
 import cornerpost.takeoff.Line;
 import cornerpost.trace.Leaf;
@@ -78,7 +76,7 @@ final class SourcesSection {
         leaves(
             traced.choices().stream().filter(l -> l.kind() == Leaf.Kind.ASSUMED).toList(),
             "choice"));
-    model.put("leftOut", leftOut());
+    model.put("leftOut", LeftOut.of(plan));
     model.put("problems", plan.problems().stream().map(p -> p.message()).toList());
   }
 
@@ -138,26 +136,5 @@ final class SourcesSection {
               l.source()));
     }
     return all;
-  }
-
-  private List<String> leftOut() {
-    var out = new ArrayList<String>();
-    out.add("Land, its purchase and taxes on it.");
-    out.add("The owner's own hours: they stand in the bill without money.");
-    out.add("Removal, insurance and upkeep after move-in.");
-    if (none(OptionsQuestions.RENT, plan.scope().options())) {
-      out.add("Rent elsewhere until move-in: none is entered.");
-    }
-    if (none(FinishesQuestions.FURNITURE, plan.scope().finishes())) {
-      out.add("Loose furniture: no allowance is entered.");
-    }
-    if (plan.finance().balance().loan().signum() == 0) {
-      out.add("Interest: no loan is entered.");
-    }
-    return out;
-  }
-
-  private static boolean none(Question question, cornerpost.scope.Answers answers) {
-    return answers.findFigure(question).map(f -> f.isZero()).orElse(true);
   }
 }

@@ -39,14 +39,14 @@ final class SheetBuyingList {
         "Amount",
         "Whole ones cost more by",
         "Order by",
-        "Late",
+        "Standing",
         "Needed on",
         "Lead days",
         "First task",
         "Group comes to");
     page.headIndented(Addresses.HEADER_ROW, 5, 9, 12);
     page.headRight(Addresses.HEADER_ROW, 3, 4, 6, 7, 8, 10, 11, 13);
-    page.widths(18, 28, 40, 9, 8, 9, 11, 11, 15, 6, 15, 6, 30, 11);
+    page.widths(18, 26, 38, 9, 8, 9, 11, 11, 15, 11, 15, 6, 28, 11);
     var lines = new HashMap<String, Line>();
     for (var l : run.plan.lines()) lines.put(l.id(), l);
     int row = Addresses.FIRST_ROW;
@@ -115,7 +115,12 @@ final class SheetBuyingList {
             f -> page.formula(row, 7, f, o.roundingCost(), more),
             () -> page.number(row, 7, o.roundingCost(), more));
     page.date(row, 8, o.orderBy(), o.late() ? date.strong().inInk(SheetStyle.STOP) : date);
-    page.text(row, 9, o.late() ? "late" : "", plain.strong().inInk(SheetStyle.STOP).indented());
+    var standing = plain.wrapping().indented();
+    page.text(
+        row,
+        9,
+        o.standing().label(),
+        o.late() ? standing.strong().inInk(SheetStyle.STOP) : standing);
     page.date(row, 10, o.neededOn(), date);
     page.number(row, 11, o.leadDays(), right.formatted("0"));
     var task = run.addresses.taskRow(o.firstTask());

@@ -4,6 +4,8 @@ import cornerpost.check.Check;
 import cornerpost.measure.Unit;
 import cornerpost.plan.AtAGlance;
 import cornerpost.plan.AtAGlance.About;
+import cornerpost.plan.LeftOut;
+import cornerpost.price.Region;
 import cornerpost.scope.Box;
 import cornerpost.scope.Room;
 import cornerpost.scope.SiteQuestions;
@@ -12,7 +14,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -21,12 +22,6 @@ import org.apache.poi.ss.usermodel.VerticalAlignment;
 final class SheetSummary {
   private static final int LAST_COLUMN = 3;
   private static final int MOST_WRONG = 12;
-
-  private static final List<String> LEFT_OUT =
-      List.of(
-          "The land, and what buying it costs.",
-          "Property tax, and whatever the loan costs beside its interest.",
-          "Moving, and anything carried in that is not on the bill.");
 
   private final ResultRun run;
   private final SheetPage page;
@@ -68,6 +63,7 @@ final class SheetSummary {
     page.merge(row, 1, LAST_COLUMN);
     page.height(row, 42);
     row++;
+    run.plan.book().ifPresent(b -> prices(b.region()));
     var mark =
         page.plain()
             .strong()
@@ -95,6 +91,20 @@ final class SheetSummary {
     page.merge(row, 1, LAST_COLUMN);
     page.height(row, 24);
     row += 2;
+  }
+
+  /** Whose prices they are, of which day, and what the price book says to every reader. */
+  private void prices(Region region) {
+    page.text(row, 0, "Prices", label());
+    page.text(
+        row,
+        1,
+        region.name() + ", prices of " + Days.shown(region.priceDate()) + ". " + region.notice(),
+        page.plain().wrapping());
+    page.link(row, 1, ResultSheet.PRICES_USED, 1);
+    page.merge(row, 1, LAST_COLUMN);
+    page.height(row, 42);
+    row++;
   }
 
   private void money() {
@@ -372,7 +382,7 @@ final class SheetSummary {
 
   private void leftOut() {
     section("What is left out");
-    for (var text : LEFT_OUT) {
+    for (var text : LeftOut.of(run.plan)) {
       page.text(row, 0, text, page.plain());
       row++;
     }

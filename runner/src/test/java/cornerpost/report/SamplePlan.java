@@ -701,7 +701,7 @@ final class SamplePlan {
             LocalDate.of(2027, 4, 26),
             LocalDate.of(2027, 3, 8),
             42,
-            true,
+            OrderRow.Standing.LATE,
             "delivery"),
         new OrderRow(
             SupplierGroup.BOARDS,
@@ -715,7 +715,7 @@ final class SamplePlan {
             LocalDate.of(2027, 6, 14),
             LocalDate.of(2027, 6, 2),
             5,
-            false,
+            OrderRow.Standing.TO_COME,
             "wall-board"),
         new OrderRow(
             SupplierGroup.BOARDS,
@@ -729,7 +729,7 @@ final class SamplePlan {
             LocalDate.of(2027, 6, 20),
             LocalDate.of(2027, 6, 2),
             5,
-            false,
+            OrderRow.Standing.TO_COME,
             "joints"));
   }
 

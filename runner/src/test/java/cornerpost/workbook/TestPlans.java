@@ -472,7 +472,7 @@ final class TestPlans {
               LocalDate.of(2027, 3, 30),
               LocalDate.of(2027, 3, 5 + rows.size()),
               14,
-              rows.isEmpty(),
+              rows.isEmpty() ? OrderRow.Standing.LATE : OrderRow.Standing.TO_COME,
               of.get(0).task().orElseThrow()));
     }
     return rows;
