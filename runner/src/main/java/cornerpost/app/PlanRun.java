@@ -90,11 +90,26 @@ final class PlanRun {
         written.add(target);
       }
     }
+    var remarks = new ArrayList<>(plan.problems());
     if (isSame(request.workbook, names.workbook())) {
       files.setAside(names.workbook(), freeName(names, plan.statusDate()));
+    } else if (Files.exists(names.workbook()) && !ResultWorkbook.isAsWritten(names.workbook())) {
+      var kept = freeName(names, plan.statusDate());
+      files.setAside(names.workbook(), kept);
+      remarks.add(setAside(request, names, kept));
     }
     files.write();
-    return new Result(Headline.of(plan), written, plan.problems());
+    return new Result(Headline.of(plan), written, remarks);
+  }
+
+  /** What was entered in an earlier result is not in the workbook that was planned. */
+  private static Problem setAside(Request request, OutputNames names, Path kept) {
+    return Problem.remark(
+        names.workbook().getFileName().toString(),
+        "",
+        "was changed since it was written, and what was entered there is not in "
+            + request.workbook.getFileName(),
+        "it is kept as '" + kept.getFileName() + "'; to go on from it, plan that file");
   }
 
   /** A part that only writing looks into, a drawing of an earlier run, may be damaged too. */

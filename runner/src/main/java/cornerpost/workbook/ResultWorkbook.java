@@ -7,8 +7,12 @@ import cornerpost.workbook.parts.StoredBook;
 import cornerpost.workbook.parts.StoredSheet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
 
 /**
  * Writes a plan into the owner's workbook. Their sheets stay as they are; the result sheets are
@@ -48,6 +52,21 @@ public final class ResultWorkbook {
           SheetSummary::write);
 
   private ResultWorkbook() {}
+
+  /**
+   * Whether a file is a result as this class writes it, not saved by another program since: its
+   * parts stand in the order of their names, which no office program keeps.
+   *
+   * @throws IOException if the file cannot be read
+   */
+  public static boolean isAsWritten(Path file) throws IOException {
+    try (var zip = new ZipFile(file.toFile())) {
+      var parts = zip.stream().map(ZipEntry::getName).toList();
+      return parts.stream().sorted().toList().equals(parts);
+    } catch (ZipException notAWorkbook) {
+      return false;
+    }
+  }
 
   /**
    * The workbook with its results. The same workbook and plan give the same bytes.

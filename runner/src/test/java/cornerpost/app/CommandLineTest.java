@@ -2,9 +2,11 @@ package cornerpost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cornerpost.workbook.ResultWorkbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,5 +94,26 @@ class CommandLineTest {
     assertThat(OutputNames.of(Path.of("-plan.xlsx"), Path.of("")).stem()).isEqualTo("-plan-plan");
     assertThat(OutputNames.of(Path.of("my.house.xlsx"), Path.of("")).stem())
         .isEqualTo("my.house-plan");
+  }
+
+  @Test
+  void what_was_entered_in_an_earlier_result_is_kept_and_said() throws IOException {
+    var example = Runs.example("one-bedroom-40hc");
+    var result = folder.resolve("one-bedroom-40hc-plan.xlsx");
+    assertThat(Runs.run("plan", example, "--out", folder).err()).doesNotContain("is kept as");
+    assertThat(Runs.run("plan", example, "--out", folder).err()).doesNotContain("is kept as");
+    try (var files = Files.list(folder)) {
+      assertThat(files).hasSize(4); // nothing was entered, so nothing is set aside
+    }
+    var entered = WorkbookEdits.typed(Files.readAllBytes(result), Map.of("Openings!E6", 1234.0));
+    Files.write(result, entered);
+    var run = Runs.run("plan", example, "--out", folder);
+    assertThat(run.status()).isZero();
+    var kept = folder.resolve("one-bedroom-40hc-plan 2027-03-01.xlsx");
+    assertThat(run.err())
+        .contains("one-bedroom-40hc-plan.xlsx: was changed since it was written")
+        .contains("it is kept as '" + kept.getFileName() + "'");
+    assertThat(Files.readAllBytes(kept)).isEqualTo(entered);
+    assertThat(ResultWorkbook.isAsWritten(result)).isTrue();
   }
 }
