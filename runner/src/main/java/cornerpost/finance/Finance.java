@@ -107,15 +107,36 @@ public record Finance(
   public record InterestSum(
       BigDecimal allowance, BigDecimal charged, BigDecimal beyond, BigDecimal ifAdded) {}
 
+  /** Why a delay is looked at. */
+  public enum Asked {
+    ENTERED("entered"),
+    /** All that are entered, where there are several: each by itself is what it adds. */
+    TOGETHER("together"),
+    /** Nobody entered it. */
+    WHAT_IF("what if");
+
+    private final String label;
+
+    Asked(String label) {
+      this.label = label;
+    }
+
+    public String label() {
+      return label;
+    }
+  }
+
   /**
    * What a delay does.
    *
+   * @param event id of its task; empty for all that are entered, together
    * @param days by which the event comes later
    * @param moveInDays by which move-in comes later, calendar days
    * @param cost what that costs: hire, interest, rent
    * @param words what moves, what absorbed it, by whose float
    */
   public record DelayEffect(
+      Asked asked,
       String event,
       String eventName,
       int days,

@@ -1,6 +1,7 @@
 package cornerpost.plan;
 
 import cornerpost.check.Check;
+import cornerpost.finance.Finance;
 import cornerpost.measure.Spoken;
 import cornerpost.plan.OrderRow.Standing;
 import cornerpost.work.WorkTask;
@@ -134,6 +135,7 @@ public final class AtAGlance {
     var points = new ArrayList<Point>();
     checks(Check.Severity.STOP, points);
     money(points);
+    late(points);
     for (var t : plan.programme().tasks()) {
       if (t.done() || t.totalFloatDays().signum() >= 0) continue;
       var by = Spoken.days(t.totalFloatDays().abs());
@@ -150,6 +152,25 @@ public final class AtAGlance {
       points.add(new Point(About.NETWORK, "", "time", text, Optional.empty()));
     }
     return points;
+  }
+
+  private void late(List<Point> points) {
+    for (var d : plan.finance().delays()) {
+      if (d.asked() != Finance.Asked.ENTERED || d.days() == 0) continue;
+      var what = d.eventName() + ", " + Spoken.days(BigDecimal.valueOf(d.days())) + " late";
+      var text =
+          d.moveInDays() == 0
+              ? what + ", moves nothing at the end."
+              : what
+                  + ", moves move-in by "
+                  + Spoken.days(BigDecimal.valueOf(d.moveInDays()))
+                  + " to "
+                  + Spoken.day(d.moveIn())
+                  + " and costs "
+                  + said(d.cost())
+                  + ".";
+      points.add(new Point(About.TASK, d.event(), "late", text, Optional.empty()));
+    }
   }
 
   private void checks(Check.Severity severity, List<Point> points) {

@@ -1,5 +1,6 @@
 package cornerpost.plan;
 
+import cornerpost.finance.Finance.Asked;
 import cornerpost.finance.Finance.DelayEffect;
 import cornerpost.measure.Spoken;
 import cornerpost.schedule.Network;
@@ -45,12 +46,13 @@ final class DelayEffects {
 
   List<DelayEffect> all() {
     var effects = ofEntered();
+    if (entered.size() > 1) effects.add(together());
     var delivery = plan.network().find(ProgrammeMaker.DELIVERY);
     if (delivery.isPresent() && Delays.canMove(delivery.get())) {
       var cause = entered.isEmpty() ? "what if" : "what if, on top of the delays entered";
       for (int days : WHAT_IF) {
         var late = new Delay(delivery.get().id(), delivery.get().name(), days, cause, "", "", "");
-        effects.add(effect(late, plan, planning.with(List.of(late), plan)));
+        effects.add(effect(Asked.WHAT_IF, late, plan, planning.with(List.of(late), plan)));
       }
     }
     return effects;
@@ -61,9 +63,29 @@ final class DelayEffects {
     for (int i = 0; i < entered.size(); i++) {
       var others = new ArrayList<>(entered);
       var delay = others.remove(i);
-      effects.add(effect(delay, without(others), plan));
+      effects.add(effect(Asked.ENTERED, delay, without(others), plan));
     }
     return effects;
+  }
+
+  /** Beside the plan without any. */
+  private DelayEffect together() {
+    var goal = Delays.goal(plan.ordered());
+    int moved = (int) Math.max(0, ChronoUnit.DAYS.between(Delays.goal(plain.ordered()), goal));
+    var cost = costs.of(moved, plain, plan);
+    return new DelayEffect(
+        Asked.TOGETHER,
+        "",
+        "All of these together",
+        entered.stream().mapToInt(Delay::days).sum(),
+        "",
+        "",
+        moved,
+        goal,
+        cost.total(),
+        "Each one above is what it adds to the others, so the rows do not add up: days that run side"
+            + " by side count once, and the crane is booked again once"
+            + said(cost));
   }
 
   /** The plan without one delay never ends after the plan with it: its order would serve, too. */
@@ -78,12 +100,13 @@ final class DelayEffects {
         : anew;
   }
 
-  private DelayEffect effect(Delay delay, Sequence before, Sequence after) {
+  private DelayEffect effect(Asked asked, Delay delay, Sequence before, Sequence after) {
     var goalBefore = Delays.goal(before.ordered());
     var goalAfter = Delays.goal(after.ordered());
     int moved = (int) Math.max(0, ChronoUnit.DAYS.between(goalBefore, goalAfter));
     var cost = costs.of(moved, before, after);
     return new DelayEffect(
+        asked,
         delay.task(),
         delay.name(),
         delay.days(),

@@ -79,6 +79,7 @@ final class MoneyJson {
         "delays",
         f.delays(),
         d -> {
+          out.text("asked", d.asked().label());
           out.text("event", d.event());
           out.text("eventName", d.eventName());
           out.number("days", d.days());

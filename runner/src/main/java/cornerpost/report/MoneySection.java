@@ -1,5 +1,6 @@
 package cornerpost.report;
 
+import cornerpost.finance.Finance;
 import cornerpost.finance.Finance.StageMoney;
 import cornerpost.finance.Shares;
 import cornerpost.plan.KeyFigures;
@@ -56,7 +57,8 @@ final class MoneySection {
       String stage, String budget, String done, String inPlace, String toComplete) {}
 
   /** A delay and what it does. */
-  public record DelayRow(String event, String days, String moves, String cost, String words) {}
+  public record DelayRow(
+      String event, String days, String moves, String cost, String words, String why) {}
 
   /** Something that moves the outcome. */
   public record DriverRow(String name, String carried, String correlation) {}
@@ -252,8 +254,21 @@ final class MoneySection {
                             ? "no move"
                             : d.moveInDays() + " days, to " + Words.day(d.moveIn()),
                         Words.number(d.cost(), 0),
-                        d.words()))
+                        d.words(),
+                        why(d)))
             .toList());
+  }
+
+  /** Its cause, and who bears it. */
+  static String why(Finance.DelayEffect d) {
+    return switch (d.asked()) {
+      case TOGETHER -> "";
+      case WHAT_IF -> d.cause();
+      case ENTERED ->
+          Words.sentence(d.cause().isBlank() ? "no cause given" : d.cause())
+              + "; "
+              + (d.borneBy().isBlank() ? "nobody named to bear it" : "borne by " + d.borneBy());
+    };
   }
 
   private static BigDecimal sum(List<StageMoney> stages, Function<StageMoney, BigDecimal> part) {

@@ -1,5 +1,6 @@
 package cornerpost.report;
 
+import cornerpost.finance.Finance;
 import cornerpost.measure.Spoken;
 import cornerpost.plan.Plan;
 import cornerpost.plan.Replanning;
@@ -39,6 +40,7 @@ final class MovingSection {
 
   void into(Map<String, Object> model) {
     model.put("late", r.slip().isPresent());
+    model.put("enteredDelays", entered());
     model.put("lateWords", lateWords());
     model.put("dayCostWords", dayCostWords());
     model.put("moved", rows(r.moved()));
@@ -75,6 +77,29 @@ final class MovingSection {
     return Words.money(amount, plan.estimate().currency());
   }
 
+  private List<String> entered() {
+    return plan.finance().delays().stream()
+        .filter(d -> d.asked() == Finance.Asked.ENTERED)
+        .map(
+            d ->
+                d.eventName()
+                    + ", "
+                    + days(d.days())
+                    + " late: "
+                    + MoneySection.why(d)
+                    + ". Move-in "
+                    + (d.moveInDays() == 0
+                        ? "stays on " + Words.day(d.moveIn()) + "."
+                        : "comes "
+                            + days(d.moveInDays())
+                            + " later, on "
+                            + Words.day(d.moveIn())
+                            + ", for "
+                            + money(d.cost())
+                            + "."))
+        .toList();
+  }
+
   private String lateWords() {
     return r.slip()
         .map(
@@ -103,7 +128,8 @@ final class MovingSection {
         + " interest."
         + (d.crane().signum() > 0
             ? " Booking the crane again costs " + money(d.crane()) + ", once."
-            : "");
+            : "")
+        + " This stands beside the total, which pays for the time allowed.";
   }
 
   private List<Row> rows(List<Move> moves) {

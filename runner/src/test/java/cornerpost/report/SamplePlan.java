@@ -818,6 +818,7 @@ final class SamplePlan {
             Optional.empty()),
         List.of(
             new Finance.DelayEffect(
+                Finance.Asked.ENTERED,
                 "delivery",
                 "Boxes delivered",
                 10,

@@ -574,6 +574,7 @@ final class TestPlans {
             Optional.empty()),
         List.of(
             new Finance.DelayEffect(
+                Finance.Asked.ENTERED,
                 "delivery",
                 "Delivery of the boxes",
                 10,
