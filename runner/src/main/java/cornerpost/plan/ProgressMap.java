@@ -5,6 +5,7 @@ import cornerpost.schedule.WorkCalendar;
 import cornerpost.scope.LinkRelation;
 import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.ProgressEntry;
+import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.work.WorkPlan;
 import cornerpost.work.WorkTask;
@@ -62,6 +63,17 @@ final class ProgressMap {
 
   Map<String, Progress> read() {
     var found = new HashMap<String, Progress>();
+    var start = scope.project().date(ProjectQuestions.START);
+    if (scope.progress().isEmpty() && status.isAfter(start)) {
+      problems.remark(
+          OwnerSheet.PROGRESS,
+          "",
+          "nothing is noted as begun or done, and the plan is of "
+              + status
+              + ", after its start on "
+              + start,
+          "all work is planned from that day on; note what is done");
+    }
     for (var e : scope.progress()) {
       var tasks = Delay.find(e.task(), work);
       if (tasks.size() != 1) {

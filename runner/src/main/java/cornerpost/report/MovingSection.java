@@ -240,7 +240,7 @@ final class MovingSection {
             ? "No measure wins a day."
             : (x.reached() ? "It can be won back for " : "Not all can be won back; what can costs ")
                 + money(x.cost())
-                + ".");
+                + ". Each measure shortens its task, or overlaps it, by half a working day at a time.");
   }
 
   private static List<Row> steps(Replanning.Recovery x) {
