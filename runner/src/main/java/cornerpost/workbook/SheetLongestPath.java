@@ -41,7 +41,7 @@ final class SheetLongestPath {
         "Held longer by");
     page.headRight(Addresses.HEADER_ROW, 0, 4, FINISH, 6, WORKING, ELAPSED);
     page.headIndented(Addresses.HEADER_ROW, 1, 7, 10);
-    page.widths(6, 28, 38, 48, 16, 16, 9, 16, 9, 9, 48);
+    page.widths(6, 24, 36, 44, 16, 16, 9, 23, 9, 9, 38);
     var path = run.plan.programme().path();
     if (path.steps().isEmpty()) {
       page.text(
