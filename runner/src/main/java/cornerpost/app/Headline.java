@@ -34,7 +34,7 @@ final class Headline {
                             .deliveryFloatDays()
                             .map(
                                 f ->
-                                    "; may slip "
+                                    "; with the crews in this order it may slip "
                                         + f
                                         + (f == 1 ? " day" : " days")
                                         + " before move-in moves")

@@ -139,8 +139,8 @@ final class AnswerSection {
                             .map(
                                 f ->
                                     f > 0
-                                        ? "may slip " + days(f) + " before move-in moves"
-                                        : "any slip moves move-in")
+                                        ? "may slip " + days(f) + " with the crews in this order"
+                                        : "in this order any slip moves move-in")
                             .orElse(""))));
     var b = plan.finance().balance();
     if (b.loan().signum() > 0 || b.cash().signum() > 0) {

@@ -21,8 +21,8 @@ import java.util.TreeMap;
 import java.util.UUID;
 
 /**
- * The dates that have to be kept, as a calendar of whole days by RFC 5545: delivery, crane, days to
- * order by, inspections, milestones and draws.
+ * The dates that have to be kept, as a calendar of whole days by RFC 5545, named by RFC 7986:
+ * delivery, crane, days to order by, inspections, milestones and draws.
  *
  * <p>An event keeps its identity from run to run, so that a calendar program moves it instead of
  * showing it twice: that is made from the project's name and the id of what happens. Its sequence
@@ -79,6 +79,7 @@ public final class PlanCalendar {
     out.line("VERSION", "2.0");
     out.text("PRODID", "-//Cornerpost//" + what + "//EN");
     out.line("CALSCALE", "GREGORIAN");
+    out.text("NAME", name + ": " + what);
     for (var e : events) event(e, name, plan, out);
     out.line("END", "VCALENDAR");
     return out.done();

@@ -219,7 +219,8 @@ final class SheetSummary {
       page.text(row, 0, "Delivery may slip by", label());
       page.number(row, 1, p.deliveryFloatDays().get(), page.number("0 \"days\""));
       remark(
-          "Calendar days before move-in moves; see sheet Delay effects for what more would cost.");
+          "Calendar days before move-in moves, the crews in this order; another may take more. What a delay"
+              + " costs: sheet Delay effects.");
       row++;
     }
     page.text(row, 0, "Start to finish", label());

@@ -56,6 +56,14 @@ class PlanCalendarTest {
     assertThat(parsed.validate(ICalVersion.V2_0).isEmpty()).isTrue();
   }
 
+  // RFC 7986, section 5.1: the name a calendar program shows for the whole calendar.
+  @Test
+  void calendar_is_named_after_the_project_and_what_it_holds() {
+    var name = Biweekly.parse(new String(ics(), StandardCharsets.UTF_8)).first().getNames().get(0);
+    var project = SamplePlan.house(UnitSystem.METRIC).scope().project().text(ProjectQuestions.NAME);
+    assertThat(name.getValue()).isEqualTo(project + ": Key dates");
+  }
+
   @Test
   void whole_days_end_on_the_day_after() {
     var delivery = event("Boxes delivered");
