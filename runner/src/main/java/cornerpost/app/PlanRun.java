@@ -166,6 +166,11 @@ final class PlanRun {
       bookMark = found.mark;
       prices = found.book;
     }
+    if (scope.isEmpty() && prices.isPresent()) {
+      if (read.sketch().isPresent()) {
+        addOthers(problems, Planner.asFarAsPriced(read.sketch().get(), facts, prices));
+      }
+    }
     if (scope.isEmpty() || hasFaults(problems)) throw new RefusedException(problems);
     var options =
         new RunOptions(
@@ -227,6 +232,15 @@ final class PlanRun {
               PriceBookFolder.expected(home)));
     }
     return false;
+  }
+
+  /** What is said of a cell already is not said again in other words. */
+  private static void addOthers(List<Problem> problems, List<Problem> more) {
+    for (var p : more) {
+      boolean said =
+          problems.stream().anyMatch(q -> q.sheet().equals(p.sheet()) && q.cell().equals(p.cell()));
+      if (!said) problems.add(p);
+    }
   }
 
   private static boolean hasFaults(List<Problem> problems) {

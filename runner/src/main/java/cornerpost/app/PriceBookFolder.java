@@ -58,8 +58,8 @@ final class PriceBookFolder {
             ? ""
             : ": supplied, with invented prices, are "
                 + Spoken.list(supplied)
-                + "; or one of your own")
-        + "; --prices names one for a single run";
+                + "; or a folder of your own beside the workbook or in a folder price-books there")
+        + "; --prices names a folder anywhere, for a single run";
   }
 
   /** A name from the workbook leads into a folder, never out of it. */

@@ -186,7 +186,7 @@ final class Cautions implements CheckRule {
       found.add(
           caution(
               "roof",
-              "The roof of a box is a 2 mm sheet, tested for 300 kg on 600 x 300 mm: walk on the rails,"
+              "The roof of a box is a 2 mm sheet, tested for 300 kg on 600 x 300 mm (660 lb on 24 x 12 in): walk on the rails,"
                   + " carry roof loads down to the rails and posts, and work with fall protection from"
                   + " 1.8 m (6 ft) up",
               "ISO 1496-1 test 7; 29 CFR 1926.501",

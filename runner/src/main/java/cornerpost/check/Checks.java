@@ -11,6 +11,8 @@ public final class Checks {
           new LightAndAir(),
           new OutdoorAir(),
           new WayOut(),
+          new BedroomsInLine(),
+          new DoorLandings(),
           new SteelCutAway(),
           new JoinedBoxes(),
           new GroundBearing(),

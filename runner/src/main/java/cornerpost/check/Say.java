@@ -39,6 +39,15 @@ final class Say {
     return number(pressure, units.choose(Unit.KPA, Unit.PSF), 0);
   }
 
+  /** A temperature in whole degrees Celsius or Fahrenheit, with its sign. */
+  String temperature(BigDecimal celsius, int decimals) {
+    var shown =
+        units == UnitSystem.METRIC
+            ? celsius
+            : celsius.multiply(new BigDecimal("1.8")).add(new BigDecimal("32"));
+    return Spoken.number(shown, decimals) + (units == UnitSystem.METRIC ? " °C" : " °F");
+  }
+
   static String share(Figure share) {
     return share.in(Unit.PERCENT).setScale(0, RoundingMode.HALF_UP).toPlainString() + " %";
   }

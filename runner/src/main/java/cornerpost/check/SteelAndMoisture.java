@@ -9,7 +9,6 @@ import cornerpost.scope.InsulationMaterial;
 import cornerpost.scope.InsulationSide;
 import cornerpost.scope.VapourControl;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -131,11 +130,13 @@ final class SteelAndMoisture implements CheckRule {
     double dewPoint = dewPoint(ROOM_TEMPERATURE, ROOM_HUMIDITY);
     var limit = BigDecimal.valueOf(dewPoint);
     long colder = climate.stream().filter(m -> m.temperature().compareTo(limit) < 0).count();
+    var say = new Say(in);
     return String.format(
         Locale.ROOT,
-        ". Dew point of a room at 20 °C and 50 %%: %s °C; the mean outside is below that in %d months"
+        ". Dew point of a room at %s and 50 %%: %s; the mean outside is below that in %d months"
             + " of the year",
-        limit.setScale(1, RoundingMode.HALF_UP).toPlainString(),
+        say.temperature(BigDecimal.valueOf(ROOM_TEMPERATURE), 0),
+        say.temperature(limit, 1),
         colder);
   }
 

@@ -74,52 +74,75 @@ final class SteelCutAway implements CheckRule {
   }
 
   private static void remaining(CheckInput in, Box box, Wall wall, List<Check> found) {
-    var say = new Say(in);
     var length = box.fact(in.facts(), "length");
     var cuts = cutsIn(in, box, wall);
     for (int i = 0; i < cuts.size(); i++) {
-      var o = cuts.get(i);
-      var end = o.offset().plus(o.width());
-      var toCorner = i == 0 ? o.offset() : null;
-      var toFarCorner = i == cuts.size() - 1 ? length.minus(end) : null;
-      for (var left : java.util.Arrays.asList(toCorner, toFarCorner)) {
-        if (left == null || !Say.less(left, in.limit("corner-steel"))) continue;
-        found.add(
-            steel(
-                in,
-                o,
-                "corner",
-                "Opening "
-                    + o.id()
-                    + " leaves "
-                    + say.length(left)
-                    + " of sheet beside a corner post; at least "
-                    + say.length(in.limit("corner-steel"))
-                    + " is usual",
-                "corner-steel"));
-      }
-      if (i + 1 < cuts.size()) {
-        var next = cuts.get(i + 1);
-        var between = next.offset().minus(end);
-        if (Say.less(between, in.limit("pier-steel"))) {
-          found.add(
-              steel(
-                  in,
-                  o,
-                  "between/" + next.id(),
-                  "Openings "
-                      + o.id()
-                      + " and "
-                      + next.id()
-                      + " leave "
-                      + say.length(between)
-                      + " of sheet between them; at least "
-                      + say.length(in.limit("pier-steel"))
-                      + " is usual",
-                  "pier-steel"));
-        }
+      corners(in, cuts.get(i), length, found);
+      for (var later : cuts.subList(i + 1, cuts.size())) {
+        if (none(cuts, cuts.get(i), later)) between(in, cuts.get(i), later, found);
       }
     }
+  }
+
+  private static void corners(CheckInput in, Opening o, Figure length, List<Check> found) {
+    var say = new Say(in);
+    for (var left : List.of(o.offset(), length.minus(end(o)))) {
+      if (!Say.less(left, in.limit("corner-steel"))) continue;
+      found.add(
+          steel(
+              in,
+              o,
+              "corner",
+              "Opening "
+                  + o.id()
+                  + " leaves "
+                  + say.length(left)
+                  + " of sheet beside a corner post; at least "
+                  + say.length(in.limit("corner-steel"))
+                  + " is usual",
+              "corner-steel"));
+    }
+  }
+
+  private static Figure end(Opening o) {
+    return o.offset().plus(o.width());
+  }
+
+  /** Whether no third opening lies wholly between the two along the wall. */
+  private static boolean none(List<Opening> cuts, Opening a, Opening b) {
+    return cuts.stream()
+        .filter(o -> o != a && o != b)
+        .noneMatch(o -> !Say.less(o.offset(), end(a)) && !Say.less(b.offset(), end(o)));
+  }
+
+  /**
+   * The sheet between two openings is measured in the direction in which they are further apart,
+   * along the wall or up it: one that stands above the other has sheet above it and none beside.
+   */
+  private static void between(CheckInput in, Opening a, Opening b, List<Check> found) {
+    var sideways = b.offset().minus(end(a));
+    var lower = Say.less(b.sill(), a.sill()) ? b : a;
+    var upper = lower == a ? b : a;
+    var upwards = upper.sill().minus(lower.sill().plus(lower.height()));
+    boolean beside = !Say.less(sideways, upwards);
+    var apart = (beside ? sideways : upwards).atLeastZero();
+    if (!Say.less(apart, in.limit("pier-steel"))) return;
+    var say = new Say(in);
+    found.add(
+        steel(
+            in,
+            a,
+            "between/" + b.id(),
+            (beside
+                    ? "Openings " + a.id() + " and " + b.id() + " leave "
+                    : "Opening " + upper.id() + " above opening " + lower.id() + " leaves ")
+                + say.length(apart)
+                + " of sheet between them, measured "
+                + (beside ? "along the wall" : "up the wall")
+                + "; at least "
+                + say.length(in.limit("pier-steel"))
+                + " is usual",
+            "pier-steel"));
   }
 
   private static Check steel(CheckInput in, Opening o, String what, String text, String limit) {
@@ -143,7 +166,8 @@ final class SteelCutAway implements CheckRule {
               "roof",
               "Opening "
                   + o.id()
-                  + " cuts the roof, which braces the box and was tested for 300 kg on 600 x 300 mm only",
+                  + " cuts the roof, which braces the box and was tested for 300 kg on 600 x 300 mm"
+                  + " (660 lb on 24 x 12 in) only",
               "rail-depth"));
       return;
     }

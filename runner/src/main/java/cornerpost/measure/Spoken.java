@@ -1,6 +1,7 @@
 package cornerpost.measure;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -19,6 +20,7 @@ public final class Spoken {
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
   private static final long SIXTEENTHS_A_FOOT = 12 * 16;
+  private static final BigDecimal SIXTEEN = new BigDecimal(16);
 
   private Spoken() {}
 
@@ -79,18 +81,33 @@ public final class Spoken {
     return currency.getCurrencyCode() + "\u00a0" + number(amount, 0);
   }
 
-  /** A length as it stands on drawings in feet and inches to the sixteenth: {@code 1′ 11 5/8″}. */
+  /**
+   * A length as it stands on drawings in feet and inches to the sixteenth: {@code 1′ 11 5/8″}; one
+   * sign before the whole of a length below nothing.
+   */
   public static String feetAndInches(BigDecimal metres) {
-    long sixteenths = sixteenths(metres);
-    return sixteenths / SIXTEENTHS_A_FOOT
+    long signed = sixteenths(metres);
+    long sixteenths = Math.abs(signed);
+    return (signed < 0 ? "\u2212" : "")
+        + sixteenths / SIXTEENTHS_A_FOOT
         + "\u2032\u00a0"
         + inches(sixteenths % SIXTEENTHS_A_FOOT)
         + "\u2033";
   }
 
+  /** A length brought to a mark of the tape: sixteenths of an inch, or whole millimetres. */
+  public static BigDecimal onTape(BigDecimal metres, UnitSystem units, RoundingMode mode) {
+    var unit = units.choose(Unit.MM, Unit.IN);
+    var marks = units == UnitSystem.METRIC ? BigDecimal.ONE : SIXTEEN;
+    var at = unit.toBase().inverse().applyTo(metres).multiply(marks);
+    // what a conversion leaves behind the ninth digit is no part of the length
+    var whole = at.setScale(9, RoundingMode.HALF_UP).setScale(0, mode);
+    return unit.toBase().applyTo(whole.divide(marks, MathContext.DECIMAL128));
+  }
+
   /** Inches to the sixteenth, without a sign: {@code 11 5/8}. */
   public static String inches(BigDecimal metres) {
-    return inches(sixteenths(metres));
+    return inches(Math.abs(sixteenths(metres)));
   }
 
   private static long sixteenths(BigDecimal metres) {

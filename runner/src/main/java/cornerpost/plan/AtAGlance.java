@@ -52,7 +52,10 @@ public final class AtAGlance {
 
   // ---- what to do ---------------------------------------------------------------------------
 
-  /** At most three: what is late to order, what drives move-in, what to order next. */
+  /**
+   * At most three, the earliest first: what is late to order, what drives move-in, what to order
+   * next.
+   */
   public static List<Point> next(Plan plan) {
     return new AtAGlance(plan).next();
   }
@@ -91,7 +94,10 @@ public final class AtAGlance {
         points.add(work(t, t.task().name() + ", " + span(t) + "."));
       }
     }
-    return points.stream().limit(NEXT_SHOWN).toList();
+    return points.stream()
+        .limit(NEXT_SHOWN)
+        .sorted(Comparator.comparing(p -> p.by().orElse(plan.statusDate())))
+        .toList();
   }
 
   private static Point order(String what, List<OrderRow> rows, LocalDate by) {

@@ -47,23 +47,23 @@ final class BaselineBook {
     return rows;
   }
 
+  /** The whole first, then the stages, then the tasks in their order. */
   private List<BaselineRow> rows(String name) {
     var amounts = new HashMap<String, BigDecimal>();
     for (var l : estimate.lines()) {
       tasks.due(l).ifPresent(t -> amounts.merge(t.id(), l.money(), BigDecimal::add));
     }
     var rows = new ArrayList<BaselineRow>();
-    for (var t : tasks.programme().tasks()) {
-      rows.add(
-          new BaselineRow(
-              name,
-              status,
-              t.id(),
-              t.task().name(),
-              Optional.of(t.firstDay()),
-              Optional.of(t.lastDay()),
-              amounts.getOrDefault(t.id(), BigDecimal.ZERO)));
-    }
+    var programme = tasks.programme();
+    rows.add(
+        new BaselineRow(
+            name,
+            status,
+            BaselineRow.TOTAL,
+            "The whole, start to move-in",
+            Optional.of(programme.start()),
+            Optional.of(programme.moveIn()),
+            estimate.total()));
     var stages = estimate.byStage();
     for (var s : Stage.values()) {
       var of = tasks.of(s);
@@ -79,16 +79,17 @@ final class BaselineBook {
               of.stream().map(DatedTask::lastDay).max(LocalDate::compareTo),
               amount));
     }
-    var programme = tasks.programme();
-    rows.add(
-        new BaselineRow(
-            name,
-            status,
-            BaselineRow.TOTAL,
-            "The whole, start to move-in",
-            Optional.of(programme.start()),
-            Optional.of(programme.moveIn()),
-            estimate.total()));
+    for (var t : programme.tasks()) {
+      rows.add(
+          new BaselineRow(
+              name,
+              status,
+              t.id(),
+              t.task().name(),
+              Optional.of(t.firstDay()),
+              Optional.of(t.lastDay()),
+              amounts.getOrDefault(t.id(), BigDecimal.ZERO)));
+    }
     return rows;
   }
 

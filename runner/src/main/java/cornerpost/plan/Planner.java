@@ -9,6 +9,7 @@ import cornerpost.price.Estimator;
 import cornerpost.price.PriceBook;
 import cornerpost.schedule.Network;
 import cornerpost.scope.OwnerSheet;
+import cornerpost.scope.Problem;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.takeoff.Line;
@@ -23,6 +24,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 
 /**
@@ -68,6 +71,16 @@ public final class Planner {
   }
 
   /**
+   * What is wrong with quotes, prices and the cost ledger, for choices that cannot be planned from
+   * as they are because of faults elsewhere.
+   */
+  public static List<Problem> asFarAsPriced(Scope scope, Facts facts, Optional<PriceBook> book) {
+    var planner = new Planner(scope, facts, book, nothingAsked(), Steering.LEFT_OUT);
+    planner.priced(planner.measured()).ifPresent(planner::strayLedger);
+    return planner.problems.all();
+  }
+
+  /**
    * The same without {@link Replanning} and deliveries late by way of trial: nothing else of a plan
    * rests on them, and they take longer than the rest.
    */
@@ -82,10 +95,8 @@ public final class Planner {
 
   private Optional<Plan> run() {
     var status = status();
-    List<Line> lines = scope.generatesTasks() ? Takeoff.measure(scope, facts) : List.of();
-    var priced = Estimator.estimate(scope, lines, book, facts);
-    problems.addAll(priced.problems());
-    var estimate = priced.estimate().or(this::nothing);
+    var lines = measured();
+    var estimate = priced(lines).or(this::nothing);
     if (estimate.isEmpty()) return Optional.empty();
     var planned = WorkPlanner.plan(scope, estimate.get(), book, facts);
     problems.addAll(planned.problems());
@@ -106,6 +117,21 @@ public final class Planner {
       }
     }
     return Optional.of(plan(lines, estimate.get(), work, network.get(), delays, ends, status));
+  }
+
+  private static RunOptions nothingAsked() {
+    return new RunOptions(
+        Optional.empty(), List.of(), OptionalLong.empty(), OptionalInt.empty(), "");
+  }
+
+  private List<Line> measured() {
+    return scope.generatesTasks() ? Takeoff.measure(scope, facts) : List.of();
+  }
+
+  private Optional<Estimate> priced(List<Line> lines) {
+    var priced = Estimator.estimate(scope, lines, book, facts);
+    problems.addAll(priced.problems());
+    return priced.estimate();
   }
 
   private LocalDate status() {

@@ -62,7 +62,7 @@ public record Replanning(
    * This plan against a kept one.
    *
    * @param names of all that were kept, the first one first
-   * @param rows tasks in the order of this plan, then stages, then the total; what the kept plan
+   * @param rows the total, then stages, then tasks in the order of this plan; what the kept plan
    *     has and this one has not comes last
    */
   public record Against(

@@ -93,6 +93,16 @@ public record CostLine(
     }
   }
 
+  /** Whose work it is for, or what else. */
+  public PaidFor paidFor() {
+    return PaidFor.of(this);
+  }
+
+  /** Who does the work or buys the thing; {@code none} for money that is for neither. */
+  public String partyWord() {
+    return paidFor().word();
+  }
+
   /** The rounded amount. */
   public BigDecimal money() {
     return amount.value();

@@ -1,6 +1,5 @@
 package cornerpost.price;
 
-import cornerpost.scope.Party;
 import cornerpost.scope.Stage;
 import java.math.BigDecimal;
 import java.util.Currency;
@@ -65,10 +64,10 @@ public record Estimate(
     return map;
   }
 
-  /** By who is paid or works; parties without a line are left out. */
-  public Map<Party, BigDecimal> byParty() {
-    var map = new EnumMap<Party, BigDecimal>(Party.class);
-    for (var l : lines) map.merge(l.party(), l.money(), BigDecimal::add);
+  /** By whose work it is for; what has no line is left out. */
+  public Map<PaidFor, BigDecimal> byWork() {
+    var map = new EnumMap<PaidFor, BigDecimal>(PaidFor.class);
+    for (var l : lines) map.merge(l.paidFor(), l.money(), BigDecimal::add);
     return map;
   }
 

@@ -38,21 +38,20 @@ public final class Estimator {
   public static Result estimate(
       Scope scope, List<Line> lines, Optional<PriceBook> book, Facts facts) {
     var costing = new Costing(scope, book, facts);
-    if (book.isPresent()) {
-      costing.problems.addAll(Needs.missing(scope, lines, book.get()));
-    } else if (lines.stream().anyMatch(l -> !l.resources().isEmpty())) {
+    var lacking = book.map(b -> Needs.missing(scope, lines, b)).orElse(List.of());
+    costing.problems.addAll(lacking);
+    if (faulty(lacking)) return new Result(Optional.empty(), costing.problems);
+    if (book.isEmpty() && lines.stream().anyMatch(l -> !l.resources().isEmpty())) {
       costing.problems.add(
           Costing.fault(
               scope.project().cell(ProjectQuestions.PRICE_BOOK),
               "no price book",
               "the folder of a price book: nothing can be priced without one"));
+      return new Result(Optional.empty(), costing.problems);
     }
-    if (faulty(costing.problems)) return new Result(Optional.empty(), costing.problems);
 
     book.ifPresent(b -> measured(costing, b, lines));
     new OwnLines(costing).add();
-    if (faulty(costing.problems)) return new Result(Optional.empty(), costing.problems);
-    requireOneEach(costing.lines);
     QuoteBook.reportStray(
         scope.quotes(),
         costing.lines.stream()
@@ -60,6 +59,8 @@ public final class Estimator {
             .map(CostLine::id)
             .collect(Collectors.toSet()),
         costing.problems);
+    if (faulty(costing.problems)) return new Result(Optional.empty(), costing.problems);
+    requireOneEach(costing.lines);
 
     var all = new ArrayList<CostLine>();
     var sums = new StageSums(costing);

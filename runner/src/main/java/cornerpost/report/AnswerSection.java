@@ -5,9 +5,11 @@ import cornerpost.plan.AtAGlance;
 import cornerpost.plan.DatedTask;
 import cornerpost.plan.Plan;
 import cornerpost.scope.Foundation;
+import cornerpost.scope.RoomUse;
 import cornerpost.scope.SiteQuestions;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,14 +79,16 @@ final class AnswerSection {
     return Words.sentence(s.toString());
   }
 
-  /** {@code a home with a living room and a bedroom, made from one 40 ft high cube, on piers}. */
+  /** {@code a home (one living room and two bedrooms) made from one 40 ft high cube on piers}. */
   private String what() {
     var scope = plan.scope();
     if (scope.boxes().isEmpty()) {
       int tasks = plan.programme().tasks().size();
       return "this plan of " + tasks + (tasks == 1 ? " task" : " tasks");
     }
-    var rooms = scope.rooms().stream().map(r -> r.use().label()).distinct().toList();
+    var uses = new EnumMap<RoomUse, Integer>(RoomUse.class);
+    scope.rooms().forEach(r -> uses.merge(r.use(), 1, Integer::sum));
+    var rooms = uses.entrySet().stream().map(e -> rooms(e.getKey(), e.getValue())).toList();
     var boxes = new LinkedHashMap<String, Integer>();
     scope.boxes().forEach(b -> boxes.merge(b.size().label(), 1, Integer::sum));
     var words = new StringBuilder("a home");
@@ -97,6 +101,23 @@ final class AnswerSection {
           .append(scope.site().option(SiteQuestions.FOUNDATION, Foundation.class).label());
     }
     return words.toString();
+  }
+
+  private static String rooms(RoomUse use, int count) {
+    var one =
+        switch (use) {
+          case LIVING -> "living room";
+          case LIVING_KITCHEN -> "living room with kitchen";
+          case KITCHEN -> "kitchen";
+          case BEDROOM -> "bedroom";
+          case LIVING_SLEEPING -> "room for living, cooking and sleeping";
+          case BATHROOM -> "bathroom";
+          case HALL -> "hall";
+          case UTILITY -> "utility room";
+          case STORE -> "store room";
+        };
+    var many = one.contains("room ") ? one.replace("room ", "rooms ") : one + "s";
+    return number(count) + " " + (count == 1 ? one : many);
   }
 
   private static List<String> counted(Map<String, Integer> counts) {

@@ -1,7 +1,6 @@
 package cornerpost.report;
 
 import cornerpost.measure.Unit;
-import cornerpost.scope.DoorToNext;
 import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
@@ -14,37 +13,53 @@ import java.util.Optional;
 
 /**
  * Beds, baths and kitchens in the plan, of usual sizes (common practice, no source). Examples: they
- * show whether a room can hold them. Each stands against a side wall where no door or passage is;
- * what finds no such place is left out.
+ * show whether a room can hold them. Each stands against a side wall where nothing else stands and
+ * no door swings or is walked through; what finds no such place is left out.
  */
 final class Fittings {
-  /** Room to pass an inner door, mm. */
-  private static final double PASSAGE = 900;
+  /** Floor to stand on before a door that is not swung over it, mm. */
+  private static final double STEP = 600;
 
   private static final double GAP = 60;
-
-  /** What reaches further into the room than this would stand before an inner door, mm. */
-  private static final double SHALLOW = 700;
-
-  private record Taken(Wall side, double from, double to) {}
 
   private record Spot(double u, Wall side) {}
 
   private final Scope scope;
   private final Placed box;
   private final Svg svg;
-  private final List<Taken> taken = new ArrayList<>();
+  private final Crowd crowd;
 
-  Fittings(Scope scope, Placed box, Svg svg) {
+  /**
+   * @param crowd doors and what they swing over; what is drawn is added to it
+   */
+  Fittings(Scope scope, Placed box, Svg svg, Crowd crowd) {
     this.scope = scope;
     this.box = box;
     this.svg = svg;
-    for (var wall : List.of(Wall.LEFT, Wall.RIGHT)) {
-      for (var o : scope.openingsIn(box.box(), wall)) {
-        var p = box.patch(o);
-        if (walkedThrough(o)) taken.add(new Taken(wall, p.u(), p.u() + p.du()));
+    this.crowd = crowd;
+  }
+
+  /** The floor inside before the doors and passages of the shell. */
+  static List<Placed.Patch> beforeDoors(Scope scope, Placed box) {
+    var all = new ArrayList<Placed.Patch>();
+    for (var o : scope.openingsOf(box.box())) {
+      if (!walkedThrough(o)) continue;
+      var p = box.patch(o);
+      switch (o.wall()) {
+        case LEFT -> all.add(new Placed.Patch(p.u(), 0, p.du(), box.sideWall() + STEP));
+        case RIGHT ->
+            all.add(
+                new Placed.Patch(
+                    p.u(), box.width() - box.sideWall() - STEP, p.du(), box.sideWall() + STEP));
+        case DOOR_END -> all.add(new Placed.Patch(0, p.v(), box.endWall() + STEP, p.dv()));
+        case BLIND_END ->
+            all.add(
+                new Placed.Patch(
+                    box.length() - box.endWall() - STEP, p.v(), box.endWall() + STEP, p.dv()));
+        case ROOF -> {}
       }
     }
+    return all;
   }
 
   private static boolean walkedThrough(Opening o) {
@@ -77,33 +92,19 @@ final class Fittings {
 
   /** From the far end of the room backwards, or from its near end on; the emptier side first. */
   private Optional<Spot> find(Placed.Bay bay, double along, double deep, boolean fromFarEnd) {
-    double first = bay.from() + (deep > SHALLOW && doorAt(bay.from()) ? PASSAGE : GAP);
-    double last = bay.to() - (deep > SHALLOW && doorAt(bay.to()) ? PASSAGE : GAP) - along;
+    double first = bay.from() + GAP;
+    double last = bay.to() - GAP - along;
     boolean left = count(bay, Wall.LEFT) <= count(bay, Wall.RIGHT);
     for (var side : left ? List.of(Wall.LEFT, Wall.RIGHT) : List.of(Wall.RIGHT, Wall.LEFT)) {
       for (double step = 0; step <= last - first; step += 50) {
         double u = fromFarEnd ? last - step : first + step;
-        if (free(side, u, along)) {
-          taken.add(new Taken(side, u, u + along + GAP));
-          return Optional.of(new Spot(u, side));
-        }
+        var place = new Placed.Patch(u, v(side, 0, deep + GAP), along, deep + GAP);
+        if (!crowd.free(place)) continue;
+        crowd.take(new Placed.Patch(place.u() - GAP / 2, place.v(), place.du() + GAP, place.dv()));
+        return Optional.of(new Spot(u, side));
       }
     }
     return Optional.empty();
-  }
-
-  private boolean free(Wall side, double u, double along) {
-    return taken.stream()
-        .noneMatch(t -> t.side() == side && u < t.to() + GAP && u + along > t.from() - GAP);
-  }
-
-  private boolean doorAt(double u) {
-    return box.bays(scope).stream()
-        .anyMatch(
-            b ->
-                Math.abs(b.to() - u) < 1
-                    && b.room().towardsNext() != DoorToNext.WALL
-                    && b.to() < box.length() - box.endWall() - 100);
   }
 
   private long count(Placed.Bay bay, Wall wall) {
@@ -120,6 +121,11 @@ final class Fittings {
     svg.rect("fitting", u, v(side, gap, deep), along, deep);
   }
 
+  /** The outline of a thing. */
+  private void put(String name, double u, double along, Wall side, double deep) {
+    svg.rect("fitting", u, v(side, GAP, deep), along, deep, "data-fitting", name);
+  }
+
   private double v(Wall side, double gap, double deep) {
     return side == Wall.LEFT ? box.sideWall() + gap : box.width() - box.sideWall() - gap - deep;
   }
@@ -130,7 +136,7 @@ final class Fittings {
     find(bay, wide, 1900, true)
         .ifPresent(
             s -> {
-              put(s.u(), wide, s.side(), GAP, 1900);
+              put("bed", s.u(), wide, s.side(), 1900);
               put(s.u() + 80, wide / 2 - 120, s.side(), 120, 380);
               put(s.u() + wide / 2 + 40, wide / 2 - 120, s.side(), 120, 380);
             });
@@ -142,7 +148,7 @@ final class Fittings {
     find(bay, along, 850, false)
         .ifPresent(
             s -> {
-              put(s.u(), along, s.side(), GAP, 850);
+              put("sofa", s.u(), along, s.side(), 850);
               put(s.u() + 100, along - 200, s.side(), 260, 650);
             });
   }
@@ -160,7 +166,7 @@ final class Fittings {
   }
 
   private void kitchen(Spot s, double along) {
-    put(s.u(), along, s.side(), GAP, 600);
+    put("kitchen", s.u(), along, s.side(), 600);
     put(s.u() + along * 0.15, 450, s.side(), 160, 380);
     double cooker = s.u() + along - 620;
     for (int i = 0; i < 4; i++) {
@@ -174,17 +180,17 @@ final class Fittings {
         scope.finishes().option(FinishesQuestions.WASHING, Washing.class) == Washing.BATH;
     double wash = bath ? 750 : 900;
     double deep = bath ? 1650 : 700;
-    find(bay, wash, deep, false).ifPresent(s -> put(s.u(), wash, s.side(), GAP, deep));
+    find(bay, wash, deep, false).ifPresent(s -> put("wash", s.u(), wash, s.side(), deep));
     find(bay, 400, 660, false)
         .ifPresent(
             s -> {
-              put(s.u(), 400, s.side(), GAP, 180);
+              put("toilet", s.u(), 400, s.side(), 180);
               oval(s.u() + 200, v(s.side(), 240, 440) + 220, 180, 230);
             });
     find(bay, 450, 400, false)
         .ifPresent(
             s -> {
-              put(s.u(), 450, s.side(), GAP, 400);
+              put("basin", s.u(), 450, s.side(), 400);
               oval(s.u() + 225, v(s.side(), 130, 260) + 130, 160, 110);
             });
   }

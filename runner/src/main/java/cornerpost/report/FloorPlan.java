@@ -118,24 +118,82 @@ final class FloorPlan {
     svg.rect("shell", 0, 0, b.length(), b.width(), "data-shell", b.box().id());
     svg.rect("inside", b.endWall(), b.sideWall(), b.insideLength(), b.insideWidth());
     var bays = b.bays(scope);
-    for (var bay : bays) room(b, bay);
+    var crowd = new Crowd();
+    for (int i = 0; i + 1 < bays.size(); i++) innerDoor(b, bays.get(i), crowd);
+    Fittings.beforeDoors(scope, b).forEach(crowd::walk);
+    for (var bay : bays) room(b, bay, crowd);
     for (int i = 0; i + 1 < bays.size(); i++) partition(b, bays.get(i));
     cargoDoors(b);
-    new OpeningSymbols(svg, b, small).draw(scope.openingsOf(b.box()));
-    chain(b, bays);
+    new OpeningSymbols(svg, b, small, crowd, p -> outside(b, p)).draw(scope.openingsOf(b.box()));
+    for (var bay : bays) name(b, bay, crowd);
+    chain(b, bays, crowd);
     svg.close("g");
   }
 
-  private void room(Placed b, Placed.Bay bay) {
+  private void room(Placed b, Placed.Bay bay, Crowd crowd) {
     svg.open("g", "data-room", bay.room().id());
     svg.rect("room", bay.from(), b.sideWall(), bay.to() - bay.from(), b.insideWidth());
-    new Fittings(scope, b, svg).draw(bay);
-    label(b, bay.middle(), b.width() / 2, "room-name", large, bay.room().id());
-    var use = bay.room().use().label();
-    if (!use.equalsIgnoreCase(bay.room().id())) {
-      label(b, bay.middle(), b.width() / 2 + large * 1.15, "aside", small, use);
-    }
+    new Fittings(scope, b, svg, crowd).draw(bay);
     svg.close("g");
+  }
+
+  /** The name of a room and its use, in the middle or as near to it as there is room. */
+  private void name(Placed b, Placed.Bay bay, Crowd crowd) {
+    var id = bay.room().id();
+    var use = bay.room().use().label();
+    boolean both = !use.equalsIgnoreCase(id);
+    double wide =
+        Math.max(Crowd.text(id, 0, 0, large).du(), both ? Crowd.text(use, 0, 0, small).du() : 0);
+    double high = both ? large * 2.15 : large;
+    double roomU = Math.max(0, (bay.to() - bay.from() - wide) / 2);
+    double roomV = Math.max(0, (b.insideWidth() - high) / 2);
+    var places = new ArrayList<Placed.Patch>();
+    for (double away = 0; away <= 1; away += 0.125) {
+      for (double turn = -1; turn <= 1; turn += 0.25) {
+        // round the rim of a rectangle that grows from the middle to the walls
+        places.add(around(b, bay, wide, high, away * roomU, turn * away * roomV));
+        places.add(around(b, bay, wide, high, -away * roomU, turn * away * roomV));
+        places.add(around(b, bay, wide, high, turn * away * roomU, away * roomV));
+        places.add(around(b, bay, wide, high, turn * away * roomU, -away * roomV));
+      }
+    }
+    var at = crowd.best(places);
+    double u = at.u() + at.du() / 2;
+    double v = at.v() + Crowd.ABOVE_LINE * large;
+    svg.open("g", "data-name", id);
+    label(b, u, v, "room-name", large, id);
+    if (both) label(b, u, v + large * 1.15, "aside", small, use);
+    svg.close("g");
+  }
+
+  private static Placed.Patch around(
+      Placed b, Placed.Bay bay, double wide, double high, double du, double dv) {
+    return new Placed.Patch(
+        bay.middle() + du - wide / 2, b.width() / 2 + dv - high / 2, wide, high);
+  }
+
+  /** Whether a place beyond the walls of a box lies on no other box. */
+  private boolean outside(Placed b, Placed.Patch p) {
+    var at = b.onPlot(p.u() + p.du() / 2, p.v() + p.dv() / 2);
+    return boxes.stream().noneMatch(o -> o != b && o.covers(at[0], at[1]));
+  }
+
+  /** What an inner door swings over or slides before, and the floor on both sides of it. */
+  private void innerDoor(Placed b, Placed.Bay bay, Crowd crowd) {
+    double a = b.width() / 2 - INNER_DOOR / 2;
+    double step = INNER_DOOR / 2 + 200;
+    switch (bay.room().towardsNext()) {
+      case WALL -> {}
+      case OPEN, POCKET -> crowd.walk(new Placed.Patch(bay.to() - step, a, 2 * step, INNER_DOOR));
+      case SLIDING -> {
+        crowd.walk(new Placed.Patch(bay.to() - step, a, 2 * step, INNER_DOOR));
+        crowd.take(new Placed.Patch(bay.to(), a - 700, PARTITION + 60, 800));
+      }
+      case HINGED -> {
+        crowd.walk(new Placed.Patch(bay.to() - step, a, step, INNER_DOOR));
+        crowd.take(new Placed.Patch(bay.to(), a, INNER_DOOR, INNER_DOOR));
+      }
+    }
   }
 
   /** Text that stands upright however the box lies. */
@@ -316,7 +374,7 @@ final class FloorPlan {
   // ---- dimensions -------------------------------------------------------------------------
 
   /** Lengths of the rooms along the left side, unless another box lies there. */
-  private void chain(Placed b, List<Placed.Bay> bays) {
+  private void chain(Placed b, List<Placed.Bay> bays, Crowd crowd) {
     double v = -small * 1.6;
     var strip = new Extent();
     strip.add(b, 10, v - small * 2, b.length() - 20, small * 3);
@@ -332,13 +390,16 @@ final class FloorPlan {
     var deckThere = hasDeck(b) && deckPatch(b).v() < 0;
     if (taken || deckThere) {
       for (var bay : bays) {
-        label(
-            b,
-            bay.middle(),
-            b.width() / 2 + large * 2.3,
-            "dim",
-            small,
-            length(bay.to() - bay.from()));
+        var text = length(bay.to() - bay.from());
+        var places = new ArrayList<Placed.Patch>();
+        for (int row = 0; row < 8; row++) {
+          for (int sign : new int[] {1, -1}) {
+            double foot = b.width() / 2 + sign * row * small / 2 + (sign > 0 ? large : 0);
+            places.add(Crowd.text(text, bay.middle(), foot, small));
+          }
+        }
+        var at = crowd.best(places);
+        label(b, bay.middle(), at.v() + Crowd.ABOVE_LINE * small, "dim", small, text);
       }
       return;
     }

@@ -87,9 +87,9 @@ final class MoneySection {
     var byStage = new ArrayList<Map.Entry<String, BigDecimal>>();
     e.byStage().forEach((s, a) -> byStage.add(Map.entry(s.label(), a)));
     model.put("byStage", shares(byStage));
-    var byParty = new ArrayList<Map.Entry<String, BigDecimal>>();
-    e.byParty().forEach((p, a) -> byParty.add(Map.entry(Words.sentence(p.label()), a)));
-    model.put("byParty", shares(byParty));
+    var byWork = new ArrayList<Map.Entry<String, BigDecimal>>();
+    e.byWork().forEach((w, a) -> byWork.add(Map.entry(Words.sentence(w.label()), a)));
+    model.put("byWork", shares(byWork));
     var byKind = new ArrayList<Map.Entry<String, BigDecimal>>();
     e.byKind().forEach((k, a) -> byKind.add(Map.entry(Words.sentence(PlanJson.kind(k)), a)));
     model.put("byKind", shares(byKind));
@@ -139,7 +139,7 @@ final class MoneySection {
         Words.number(l.money(), 2),
         share(l.money()),
         l.basis().label(),
-        l.party().label());
+        l.partyWord());
   }
 
   static String quantity(CostLine l) {

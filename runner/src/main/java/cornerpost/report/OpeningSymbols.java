@@ -4,42 +4,38 @@ import cornerpost.scope.Opening;
 import cornerpost.scope.Wall;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Openings in the floor plan: the hole where it is cut, and the usual sign of what is in it. */
 final class OpeningSymbols {
+  private static final int ROWS = 5;
+  private static final int OUTSIDE = -1;
+
   private final Svg svg;
   private final Placed box;
   private final double textSize;
+  private final Crowd crowd;
+  private final Predicate<Placed.Patch> outside;
 
-  OpeningSymbols(Svg svg, Placed box, double textSize) {
+  /**
+   * @param crowd what names may not lie on; they are added to it
+   * @param outside whether a place beyond the walls is free for a name
+   */
+  OpeningSymbols(
+      Svg svg, Placed box, double textSize, Crowd crowd, Predicate<Placed.Patch> outside) {
     this.svg = svg;
     this.box = box;
     this.textSize = textSize;
+    this.crowd = crowd;
+    this.outside = outside;
   }
 
-  /** Names that would run into each other along a wall stand in rows. */
   void draw(List<Opening> openings) {
-    var ends = new EnumMap<Wall, List<Double>>(Wall.class);
-    openings.stream()
-        .sorted(Comparator.comparingDouble(o -> box.patch(o).u()))
-        .forEach(o -> draw(o, row(o, ends.computeIfAbsent(o.wall(), w -> new ArrayList<>()))));
+    openings.stream().sorted(Comparator.comparingDouble(o -> box.patch(o).u())).forEach(this::draw);
   }
 
-  private int row(Opening o, List<Double> ends) {
-    if (endWall(o)) return 0;
-    var p = box.patch(o);
-    double half = textSize * 0.33 * o.id().length() + textSize * 0.2;
-    double middle = p.u() + p.du() / 2;
-    int row = 0;
-    while (row < ends.size() && ends.get(row) > middle - half) row++;
-    if (row == ends.size()) ends.add(0.0);
-    ends.set(row, middle + half);
-    return row;
-  }
-
-  private void draw(Opening o, int row) {
+  private void draw(Opening o) {
     var p = box.patch(o);
     svg.open("g", "data-opening", o.id());
     svg.rect(o.wall() == Wall.ROOF ? "roof-hole" : "hole", p.u(), p.v(), p.du(), p.dv());
@@ -52,7 +48,7 @@ final class OpeningSymbols {
       }
       case PASS_THROUGH, VENT, SLEEVE -> {}
     }
-    label(o, p, row);
+    label(o, p);
     svg.close("g");
   }
 
@@ -119,30 +115,57 @@ final class OpeningSymbols {
             + Svg.number(latchY));
   }
 
-  /** Inside the wall, where it meets neither deck nor dimensions. */
-  private void label(Opening o, Placed.Patch p, int row) {
-    double u = p.u() + p.du() / 2;
-    double v = p.v() + p.dv() / 2;
-    double t = textSize;
-    switch (o.wall()) {
-      case LEFT -> v = box.sideWall() + t * (1.1 + row);
-      case RIGHT -> v = box.width() - box.sideWall() - t * (0.4 + row);
-      case DOOR_END -> u = box.endWall() + t * 1.1;
-      case BLIND_END -> u = box.length() - box.endWall() - t * 1.1;
-      case ROOF -> {}
+  /**
+   * Inside the wall at the opening; where something stands there, in the next rows, beside the
+   * opening or outside.
+   */
+  private void label(Opening o, Placed.Patch p) {
+    var places = new ArrayList<Placed.Patch>();
+    for (int row = 0; row < ROWS; row++) {
+      for (double aside : List.of(0.0, -0.5, 0.5, -1.0, 1.0)) places.add(place(o, p, row, aside));
     }
+    places.addAll(1, List.of(place(o, p, 0, -0.5), place(o, p, 0, 0.5)));
+    var beyond = place(o, p, OUTSIDE, 0);
+    if (outside.test(beyond)) places.add(ROWS, beyond);
+    var at = crowd.best(places);
     svg.text(
         "text",
         o.id(),
         "class",
         "opening-name",
         "font-size",
-        t,
+        textSize,
         "text-anchor",
         "middle",
         "x",
-        u,
+        at.u() + at.du() / 2,
         "y",
-        v);
+        at.v() + Crowd.ABOVE_LINE * textSize);
+  }
+
+  /**
+   * @param row from the wall inwards; {@link #OUTSIDE} beyond it
+   * @param aside along the wall, in widths of the name and half the opening
+   */
+  private Placed.Patch place(Opening o, Placed.Patch p, int row, double aside) {
+    double u = p.u() + p.du() / 2;
+    double v = p.v() + p.dv() / 2;
+    double t = textSize;
+    double wide = Crowd.text(o.id(), 0, 0, t).du();
+    switch (o.wall()) {
+      case LEFT -> v = row == OUTSIDE ? -0.45 * t : box.sideWall() + t * (1.1 + row);
+      case RIGHT ->
+          v =
+              row == OUTSIDE
+                  ? box.width() + t * 1.1
+                  : box.width() - box.sideWall() - t * (0.4 + row);
+      case DOOR_END -> u = row == OUTSIDE ? -wide : box.endWall() + t * (1.1 + row);
+      case BLIND_END ->
+          u = row == OUTSIDE ? box.length() + wide : box.length() - box.endWall() - t * (1.1 + row);
+      case ROOF -> v += row * t;
+    }
+    if (endWall(o)) v += aside * (p.dv() / 2 + t);
+    else u += aside * (p.du() / 2 + wide);
+    return Crowd.text(o.id(), u, v, t);
   }
 }

@@ -127,9 +127,9 @@ public final class PlanJson {
     var stages = new LinkedHashMap<String, BigDecimal>();
     e.byStage().forEach((stage, amount) -> stages.put(stage.label(), figures.share(amount)));
     out.numbers("stageShares", stages);
-    var parties = new LinkedHashMap<String, BigDecimal>();
-    e.byParty().forEach((party, amount) -> parties.put(party.label(), figures.share(amount)));
-    out.numbers("partyShares", parties);
+    var works = new LinkedHashMap<String, BigDecimal>();
+    e.byWork().forEach((work, amount) -> works.put(work.label(), figures.share(amount)));
+    out.numbers("workShares", works);
     var kinds = new LinkedHashMap<String, BigDecimal>();
     e.byKind().forEach((kind, amount) -> kinds.put(kind(kind), figures.share(amount)));
     out.numbers("kindShares", kinds);
@@ -141,7 +141,7 @@ public final class PlanJson {
     out.text("description", l.description());
     out.text("unit", l.shownIn().symbol());
     number("value", l.quantity().in(l.shownIn()));
-    out.text("derivation", l.quantity().inWords());
+    out.text("derivation", l.quantity().inWords(plan.scope().units()));
     out.text("because", l.because());
     out.objects("sources", l.quantity().leaves(), this::leaf);
     out.texts("buildsOn", l.quantity().names());
@@ -158,14 +158,14 @@ public final class PlanJson {
     number("rate", rate(l.rate(), l.unit()));
     out.number("amount", l.money());
     out.text("basis", l.basis().label());
-    out.text("party", l.party().label());
+    out.text("party", l.partyWord());
     number("bookRate", rate(l.bookRate(), l.unit()));
     number("low", l.low());
     number("high", l.high());
     out.yes("taxed", l.taxed());
     out.text("item", l.item());
     out.text("task", l.task());
-    out.text("derivation", l.amount().inWords());
+    out.text("derivation", l.amount().inWords(plan.scope().units()));
     out.text("quoteSupplier", l.quote().map(q -> q.supplier()));
     out.text("quoteDate", l.quote().flatMap(q -> q.date()));
     out.text("quoteValidUntil", l.quote().flatMap(q -> q.validUntil()));

@@ -93,7 +93,7 @@ final class SourcesSection {
         l.id(),
         l.description(),
         Words.measured(l.quantity().in(l.shownIn()), l.shownIn()),
-        l.quantity().inWords(),
+        l.quantity().inWords(plan.scope().units()),
         l.because(),
         sources);
   }
@@ -119,8 +119,8 @@ final class SourcesSection {
         MoneySection.rate(l),
         Words.number(l.money(), 2),
         l.quote().map(q -> "quote, " + q.supplier()).orElse(l.basis().label()),
-        l.party().label(),
-        l.amount().inWords());
+        l.partyWord(),
+        l.amount().inWords(plan.scope().units()));
   }
 
   private static List<LeafRow> leaves(List<Leaf> leaves, String kind) {

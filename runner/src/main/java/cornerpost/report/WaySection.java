@@ -232,8 +232,10 @@ final class WaySection {
     return rows;
   }
 
+  /** What drives the date has none to give, whatever float the links alone leave it. */
   private static String slack(DatedTask t) {
     if (t.done()) return "done";
+    if (t.drivesMoveIn() && t.totalFloatDays().signum() > 0) return "drives";
     return t.totalFloatDays().signum() == 0
         ? "no float"
         : "float " + Words.days(t.totalFloatDays());

@@ -1,9 +1,11 @@
 package cornerpost.trace;
 
 import cornerpost.measure.Unit;
+import cornerpost.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * Writes how a figure came about, for people. What stands behind a number is named once; where the
@@ -12,23 +14,32 @@ import java.util.Set;
 final class Explanation {
   private final Set<String> named = new HashSet<>();
 
-  private Explanation() {}
+  private final UnaryOperator<Unit> shown;
 
+  private Explanation(UnaryOperator<Unit> shown) {
+    this.shown = shown;
+  }
+
+  /** With every number in the unit it was given in. */
   static String of(Figure figure) {
-    return new Explanation().say(figure);
+    return new Explanation(u -> u).say(figure);
+  }
+
+  /** With published facts and plain numbers in the reader's units. */
+  static String of(Figure figure, UnitSystem units) {
+    return new Explanation(units::shown).say(figure);
   }
 
   private String say(Figure figure) {
     if (figure instanceof Node.Source s) {
       var l = s.leaf;
-      return placed(l.amount().toPlainString() + unit(l.unit()), l.name(), l.key());
+      return placed(amount(l.amount(), l.unit()), l.name(), l.key());
     }
     if (figure instanceof Node.Named n) {
       return placed(Shown.number(n.in(n.shownIn)) + unit(n.shownIn), n.name, n.id);
     }
     if (figure instanceof Node.Constant c) {
-      return c.amount.stripTrailingZeros().toPlainString()
-          + (c.unit.symbol().isEmpty() ? "" : " " + c.unit.symbol());
+      return amount(c.amount.stripTrailingZeros(), c.unit);
     }
     if (figure instanceof Node.Sum s) return sum(s);
     if (figure instanceof Node.Total t) {
@@ -56,6 +67,13 @@ final class Explanation {
         + say(s.yes)
         + ", else "
         + say(s.no);
+  }
+
+  private String amount(BigDecimal amount, Unit unit) {
+    var to = shown.apply(unit);
+    if (to.symbol().equals(unit.symbol())) return amount.toPlainString() + unit(unit);
+    var base = unit.toBase().applyTo(amount);
+    return Shown.converted(to.toBase().inverse().applyTo(base)) + unit(to);
   }
 
   private String placed(String amount, String name, String place) {

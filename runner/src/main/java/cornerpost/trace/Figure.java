@@ -4,6 +4,7 @@ import cornerpost.measure.Dimension;
 import cornerpost.measure.Money;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitMismatchException;
+import cornerpost.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -224,6 +225,11 @@ public abstract sealed class Figure
   /** How it came about: {@code 36 in width [Openings!D5] x 48 in height [Openings!E5]}. */
   public String inWords() {
     return Explanation.of(this);
+  }
+
+  /** The same in the units of a reader's workbook; the formula keeps the published ones. */
+  public String inWords(UnitSystem units) {
+    return Explanation.of(this, units);
   }
 
   /** The formula without its equals sign; the cell then holds this figure's amount in a unit. */

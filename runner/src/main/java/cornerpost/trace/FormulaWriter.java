@@ -1,5 +1,6 @@
 package cornerpost.trace;
 
+import cornerpost.measure.Dimension;
 import cornerpost.measure.Money;
 import cornerpost.measure.Ratio;
 import java.math.BigDecimal;
@@ -9,7 +10,8 @@ import java.util.stream.Collectors;
 
 /**
  * Writes a figure as a spreadsheet formula. Conversion factors are gathered and cancelled before
- * they are written, so feet times feet shown in square feet is just {@code D5*E5}.
+ * they are written, so feet times feet shown in square feet is just {@code D5*E5}. Plain numbers of
+ * a rule, two sides or three bedrooms, stand by themselves, so that a reader finds them again.
  *
  * <p>A factor that stays is written as {@code *n}, {@code /d} or both. Rounding goes through guard
  * digits exactly as in {@link Figure}, so that both sides agree on halves and wholes.
@@ -141,6 +143,7 @@ final class FormulaWriter {
 
   private Text product(Node.Product p, Ratio scale) {
     var factor = scale;
+    var counts = Ratio.ONE;
     var over = new ArrayList<Text>();
     var under = new ArrayList<Text>();
     int sign = 1;
@@ -148,12 +151,20 @@ final class FormulaWriter {
       if (f.figure() instanceof Node.Constant c && c.amount.signum() != 0) {
         if (c.amount.signum() < 0) sign = -sign;
         var ratio = c.unit.toBase().times(Ratio.of(c.amount.abs()));
+        if (c.unit.symbol().isEmpty() && c.dimension().equals(Dimension.NONE)) {
+          counts = f.inverse() ? counts.over(ratio) : counts.times(ratio);
+          continue;
+        }
         factor = f.inverse() ? factor.over(ratio) : factor.times(ratio);
         continue;
       }
       var natural = naturalScale(f.figure());
       factor = f.inverse() ? factor.over(natural) : factor.times(natural);
       (f.inverse() ? under : over).add(render(f.figure(), natural.inverse()));
+    }
+    if (over.isEmpty()) {
+      factor = factor.times(counts);
+      counts = Ratio.ONE;
     }
     boolean alone = over.size() == 1 && under.isEmpty();
     var text =
@@ -167,7 +178,8 @@ final class FormulaWriter {
     }
     for (var u : under) text.append('/').append(u.asDivisor());
     int strength = alone ? over.get(0).strength : PRODUCT;
-    var whole = scaled(new Text(text.toString(), strength), factor);
+    var counted = scaled(new Text(text.toString(), strength), counts);
+    var whole = scaled(counted, factor);
     return sign > 0 ? whole : new Text("-" + whole.asFactor(), SUM);
   }
 

@@ -25,11 +25,13 @@ final class BoxChecks {
   private final Scope scope;
   private final Facts facts;
   private final FaultLog faults;
+  private final TapeWords tape;
 
   BoxChecks(Scope scope, Facts facts, FaultLog faults) {
     this.scope = scope;
     this.facts = facts;
     this.faults = faults;
+    this.tape = new TapeWords(scope.units());
   }
 
   void run() {
@@ -118,7 +120,9 @@ final class BoxChecks {
     var most = metres(box, along, facts).flatMap(a -> metres(other, along, facts).map(a::min));
     if (most.filter(m -> length.compareTo(m.add(ROOM_SLACK_M)) > 0).isPresent()) {
       faults.faultAt(
-          cell, "a joint of " + shown(length), expected + ", at most " + shown(most.get()));
+          cell,
+          "a joint of " + tape.foundLarge(length),
+          expected + ", at most " + tape.atMostLarge(most.get()));
     }
   }
 
@@ -142,8 +146,12 @@ final class BoxChecks {
       if (used.compareTo(inside.get().add(ROOM_SLACK_M)) > 0) {
         faults.faultAt(
             room.row().cell(RoomQuestions.LENGTH),
-            "the rooms of box '" + box.id() + "' up to this one are " + shown(used) + " long",
-            "expected at most its inside length of " + shown(inside.get()));
+            "the rooms of box '"
+                + box.id()
+                + "' up to this one are "
+                + tape.foundLarge(used)
+                + " long",
+            "expected at most its inside length of " + tape.atMostLarge(inside.get()));
         return;
       }
     }
@@ -151,8 +159,8 @@ final class BoxChecks {
     if (left.compareTo(LEFT_OVER_M) > 0) {
       faults.remarkAt(
           rooms.get(rooms.size() - 1).row().cell(RoomQuestions.LENGTH),
-          shown(left) + " of box '" + box.id() + "' is in no room",
-          "expected rooms that add up to its inside length of " + shown(inside.get()));
+          tape.large(left) + " of box '" + box.id() + "' is in no room",
+          "expected rooms that add up to its inside length of " + tape.large(inside.get()));
     }
   }
 
@@ -167,13 +175,5 @@ final class BoxChecks {
           "a deck on the roof",
           "expected a side or an end of the box");
     }
-  }
-
-  private String shown(BigDecimal metres) {
-    return shown(metres, scope.units().choose(Unit.M, Unit.FT));
-  }
-
-  static String shown(BigDecimal metres, Unit unit) {
-    return Plain.number(unit.toBase().inverse().applyTo(metres)) + " " + unit.symbol();
   }
 }

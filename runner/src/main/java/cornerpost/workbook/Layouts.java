@@ -56,7 +56,7 @@ public final class Layouts {
         "two-bedrooms-living-beside",
         part("Living", "living and kitchen", "0.33", SLIDING),
         part("Bath", "bathroom", "0.17", SLIDING),
-        part("Bedroom 1", "bedroom", "0.25", WALL),
+        part("Bedroom 1", "bedroom", "0.25", HINGED),
         part("Bedroom 2", "bedroom", "0.25", OPEN));
 
     private final String word;

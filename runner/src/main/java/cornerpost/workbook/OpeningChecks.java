@@ -27,11 +27,13 @@ final class OpeningChecks {
   private final Scope scope;
   private final Facts facts;
   private final FaultLog faults;
+  private final TapeWords tape;
 
   OpeningChecks(Scope scope, Facts facts, FaultLog faults) {
     this.scope = scope;
     this.facts = facts;
     this.faults = faults;
+    this.tape = new TapeWords(scope.units());
   }
 
   void run() {
@@ -93,13 +95,13 @@ final class OpeningChecks {
               if (over(width, run)) {
                 faults.faultAt(
                     row.cell(OpeningQuestions.WIDTH),
-                    "opening '" + o.id() + "' is " + small(width) + " wide",
-                    "expected at most " + small(run) + ", the length of " + wall);
+                    "opening '" + o.id() + "' is " + tape.foundSmall(width) + " wide",
+                    "expected at most " + tape.atMostSmall(run) + ", the length of " + wall);
               } else if (over(end, run)) {
                 faults.faultAt(
                     row.cell(OpeningQuestions.OFFSET),
-                    "opening '" + o.id() + "' ends at " + large(end),
-                    "expected it to end by " + large(run) + ", the length of " + wall);
+                    "opening '" + o.id() + "' ends at " + tape.foundLarge(end),
+                    "expected it to end by " + tape.atMostLarge(run) + ", the length of " + wall);
               }
             });
     var height = o.height().in(Unit.M);
@@ -111,13 +113,13 @@ final class OpeningChecks {
               if (over(height, rise)) {
                 faults.faultAt(
                     row.cell(OpeningQuestions.HEIGHT),
-                    "opening '" + o.id() + "' is " + small(height) + " high",
-                    "expected at most " + small(rise) + ", " + reach + wall);
+                    "opening '" + o.id() + "' is " + tape.foundSmall(height) + " high",
+                    "expected at most " + tape.atMostSmall(rise) + ", " + reach + wall);
               } else if (over(head, rise)) {
                 faults.faultAt(
                     row.cell(OpeningQuestions.SILL),
-                    "opening '" + o.id() + "' reaches up to " + small(head),
-                    "expected at most " + small(rise) + ", " + reach + wall);
+                    "opening '" + o.id() + "' reaches up to " + tape.foundSmall(head),
+                    "expected at most " + tape.atMostSmall(rise) + ", " + reach + wall);
               }
             });
   }
@@ -151,21 +153,13 @@ final class OpeningChecks {
                     "expected openings of one wall beside each other; '"
                         + b.id()
                         + "' takes "
-                        + large(b.offset().in(Unit.M))
+                        + tape.large(b.offset().in(Unit.M))
                         + " to "
-                        + large(b.offset().plus(b.width()).in(Unit.M))));
+                        + tape.large(b.offset().plus(b.width()).in(Unit.M))));
   }
 
   private static boolean crosses(Figure startA, Figure sizeA, Figure startB, Figure sizeB) {
     return over(startA.plus(sizeA).value(), startB.value())
         && over(startB.plus(sizeB).value(), startA.value());
-  }
-
-  private String small(BigDecimal metres) {
-    return BoxChecks.shown(metres, scope.units().choose(Unit.MM, Unit.IN));
-  }
-
-  private String large(BigDecimal metres) {
-    return BoxChecks.shown(metres, scope.units().choose(Unit.M, Unit.FT));
   }
 }

@@ -106,7 +106,8 @@ final class OwnRows {
   }
 
   List<Quote> quotes(List<Answers> rows) {
-    return whole(rows, QuoteQuestions.LINE, QuoteQuestions.AMOUNT).stream()
+    // One whose amount cannot be read is a fault, and still a quote for its line.
+    return whole(rows, QuoteQuestions.LINE).stream()
         .filter(r -> r.has(QuoteQuestions.PRICE_FOR) && r.has(QuoteQuestions.USE))
         .map(
             r ->
@@ -114,11 +115,14 @@ final class OwnRows {
                     r.text(QuoteQuestions.LINE),
                     r.findText(QuoteQuestions.SUPPLIER).orElse(""),
                     r.option(QuoteQuestions.PRICE_FOR, QuoteFor.class),
-                    r.figure(QuoteQuestions.AMOUNT).value(),
+                    number(r, QuoteQuestions.AMOUNT).orElse(BigDecimal.ZERO),
                     r.findDate(QuoteQuestions.DATE),
                     r.findDate(QuoteQuestions.VALID_UNTIL),
                     r.yes(QuoteQuestions.USE),
-                    r.cell(QuoteQuestions.AMOUNT)))
+                    r.cell(
+                        r.has(QuoteQuestions.AMOUNT)
+                            ? QuoteQuestions.AMOUNT
+                            : QuoteQuestions.LINE)))
         .toList();
   }
 

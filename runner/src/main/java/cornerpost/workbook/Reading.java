@@ -11,9 +11,15 @@ import java.util.Optional;
  *
  * @param book the workbook as it was read; empty where it could not be opened
  * @param scope the choices; empty where any problem is a fault
+ * @param sketch where only rows beside the house itself are at fault, the choices without what
+ *     could not be read of them: enough to look for what else is wrong, never to plan from
  * @param problems every fault and remark, in the order of the sheets
  */
-public record Reading(Optional<StoredBook> book, Optional<Scope> scope, List<Problem> problems) {
+public record Reading(
+    Optional<StoredBook> book,
+    Optional<Scope> scope,
+    Optional<Scope> sketch,
+    List<Problem> problems) {
   public Reading {
     problems = List.copyOf(problems);
   }

@@ -22,6 +22,8 @@ final class SheetBarChart {
   private static final int FIRST_WEEK = 5;
   private static final int WEEK_WIDTH = 3; // characters
   private static final int MOST_COLUMNS = 104;
+  private static final int LEAST_CHART = 20; // columns of weeks
+  private static final int MOST_CHART = 36;
   private static final int USUAL_NEAR_DAYS = 5;
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
@@ -93,7 +95,19 @@ final class SheetBarChart {
     for (var t : run.plan.programme().tasks()) task(row++, t);
     int key = row + 1;
     stages(key, key(key) + 1);
+    SheetPrint.printed(page, lastPrinted(), page.lastRow());
+    // the key, the table of stages and their chart stand on one sheet of paper
+    page.frame().newPageAfter(row);
     page.frame().freeze(2, Addresses.HEADER_ROW);
+  }
+
+  private int chartColumns() {
+    return Math.max(LEAST_CHART, Math.min(columns, MOST_CHART));
+  }
+
+  /** The weeks, and the chart where there are few of them. */
+  private int lastPrinted() {
+    return FIRST_WEEK + Math.max(columns, chartColumns()) - 1;
   }
 
   private LocalDate begin(int column) {
@@ -218,6 +232,9 @@ final class SheetBarChart {
     page.text(row, 3, "Last day", page.heading());
     page.text(row, 4, "Float, days", page.heading());
     page.headRight(row, 2, 3, 4);
+    int helper = lastPrinted() + 2; // for the screen: what the chart is drawn from
+    page.text(row, helper, "Days, driving", page.heading());
+    page.text(row, helper + 1, "Days, with float", page.heading());
     var names = new ArrayList<String>();
     var starts = new ArrayList<Double>();
     var driving = new ArrayList<Double>();
@@ -240,8 +257,8 @@ final class SheetBarChart {
       page.date(row, 3, end, page.dateLook());
       page.number(row, 4, slack, page.number("0"));
       var quiet = page.number("0").inInk(SheetStyle.QUIET).withSize(8);
-      page.number(row, FIRST_WEEK, drives ? days : 0, quiet);
-      page.number(row, FIRST_WEEK + 1, drives ? 0 : days, quiet);
+      page.number(row, helper, drives ? days : 0, quiet);
+      page.number(row, helper + 1, drives ? 0 : days, quiet);
       names.add(stage.label());
       starts.add(page.serial(begin));
       driving.add(drives ? days : 0);
@@ -259,7 +276,7 @@ final class SheetBarChart {
                 series(
                     "a task of it drives move-in",
                     names,
-                    SheetPage.letter(FIRST_WEEK),
+                    SheetPage.letter(helper),
                     driving,
                     first,
                     row,
@@ -268,7 +285,7 @@ final class SheetBarChart {
                 series(
                     "all of it has float",
                     names,
-                    SheetPage.letter(FIRST_WEEK + 1),
+                    SheetPage.letter(helper + 1),
                     floating,
                     first,
                     row,
@@ -286,8 +303,7 @@ final class SheetBarChart {
         run,
         ResultSheet.BAR_CHART,
         "Stages in time",
-        new SheetCharts.Place(
-            FIRST_WEEK + 3, keyRow - 1, FIRST_WEEK + Math.max(20, Math.min(columns, 36)), row),
+        new SheetCharts.Place(FIRST_WEEK + 3, keyRow - 1, FIRST_WEEK + chartColumns(), row),
         chart);
   }
 

@@ -1,7 +1,10 @@
 package cornerpost.workbook;
 
+import cornerpost.measure.Spoken;
+import cornerpost.plan.Replanning;
 import cornerpost.plan.Replanning.AgainstRow;
 import cornerpost.scope.BaselineRow;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
@@ -26,6 +29,7 @@ final class SheetBaseline {
     page.widths(18, 16, 26, 40, 16, 16, 14, 16, 16, 14, 10, 14, 16);
     page.text(2, 0, "Amounts in " + run.currency(), page.plain().inInk(SheetStyle.QUIET));
     var replanning = run.plan.replanning();
+    replanning.baseline().ifPresent(a -> page.text(2, 2, inShort(run, a), page.plain().strong()));
     var against = new HashMap<String, AgainstRow>();
     replanning.baseline().ifPresent(a -> a.rows().forEach(r -> against.put(r.id(), r)));
     var last = replanning.baseline().map(a -> a.name()).orElse("");
@@ -47,6 +51,26 @@ final class SheetBaseline {
       page.text(Addresses.FIRST_ROW, 2, "No plan is kept yet.");
     }
     SheetTables.finish(page, row - 1, names.size(), 4);
+  }
+
+  /** What a reader who compares two options looks for first. */
+  private static String inShort(ResultRun run, Replanning.Against a) {
+    var money = a.total().map(AgainstRow::money).orElse(BigDecimal.ZERO);
+    int days = a.moveInDays();
+    return "At this run, against '"
+        + a.name()
+        + "' of "
+        + Spoken.day(a.keptOn())
+        + ": the whole costs "
+        + (money.signum() == 0
+            ? "the same"
+            : Spoken.money(money.abs(), run.plan.estimate().currency())
+                + (money.signum() > 0 ? " more" : " less"))
+        + ", and move-in is "
+        + (days == 0
+            ? "on the same day."
+            : Spoken.days(BigDecimal.valueOf(Math.abs(days)))
+                + (days > 0 ? " later." : " sooner."));
   }
 
   private static void then(ResultRun run, SheetPage page, int row, BaselineRow b) {

@@ -90,7 +90,7 @@ final class SheetCostPlan {
     page.text(row, at(CostPlanColumn.UNIT), line.unit().symbol(), plain.indented());
     quotes(row, line, money);
     rates(row, line, right);
-    page.text(row, at(CostPlanColumn.PARTY), line.party().label(), plain);
+    page.text(row, at(CostPlanColumn.PARTY), line.partyWord(), plain);
     page.text(
         row, at(CostPlanColumn.COUNTS), Addresses.CountsAs.of(line).label(), plain.indented());
     page.text(row, at(CostPlanColumn.TAXED), line.taxed() ? "yes" : "no", plain);

@@ -91,7 +91,7 @@ final class SheetCrewLoad {
         1,
         "SUM($C" + row + ":$" + SheetPage.letter(1 + crews.size()) + row + ")",
         sum,
-        page.number("#,##0.0").strong());
+        page.number("#,##0.0"));
   }
 
   private void chart(int last) {

@@ -42,7 +42,7 @@ final class SheetQuantities {
       page.text(row, 2, line.description(), look.wrapping());
       page.formula(row, 3, line.quantity().formula(run.addresses, line.shownIn()), amount, number);
       page.text(row, 4, line.shownIn().symbol(), look.indented());
-      page.text(row, 5, line.quantity().inWords(), look.wrapping());
+      page.text(row, 5, line.quantity().inWords(run.plan.scope().units()), look.wrapping());
       page.text(row, 6, line.because(), look.wrapping().indented());
       page.text(row, 7, followsChoices(List.of(line.quantity())), look.wrapping());
       page.number(row, 8, amount, number.inInk(SheetStyle.QUIET));

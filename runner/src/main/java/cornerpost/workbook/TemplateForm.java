@@ -12,8 +12,9 @@ final class TemplateForm {
   private static final int ENTRY = 1;
   private static final int UNIT = 2;
   private static final int HELP = 3;
-  private static final float LINE_POINTS = 14.5f;
-  private static final int HELP_LETTERS = 84;
+  private static final float ROW_POINTS = 20f;
+  private static final float LINE_POINTS = 11.5f; // of each further line of help
+  private static final int HELP_LETTERS = 98;
 
   private final TemplateStyles styles;
   private final TemplateCells cells;
@@ -38,7 +39,7 @@ final class TemplateForm {
       var help = cells.help(question);
       TemplateCells.text(sheet, row, HELP, help, styles.help)
           .getRow()
-          .setHeightInPoints(LINE_POINTS * (1 + help.length() / HELP_LETTERS));
+          .setHeightInPoints(ROW_POINTS + LINE_POINTS * (help.length() / HELP_LETTERS));
       cells.validate(sheet, question, row, row, ENTRY);
       lists.name(nameOf(owner, question), "'" + owner.title() + "'!$B$" + (row + 1));
       row++;

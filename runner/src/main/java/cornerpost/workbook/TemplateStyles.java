@@ -48,18 +48,18 @@ final class TemplateStyles {
     header = header(HorizontalAlignment.LEFT);
     numberHeader = header(HorizontalAlignment.RIGHT);
     label = plain(font(10, false, INK));
-    label.setVerticalAlignment(VerticalAlignment.TOP);
+    label.setVerticalAlignment(VerticalAlignment.CENTER);
     label.setAlignment(HorizontalAlignment.LEFT);
     label.setIndention((short) 1);
     unit = plain(font(9, false, GREY));
-    unit.setVerticalAlignment(VerticalAlignment.TOP);
+    unit.setVerticalAlignment(VerticalAlignment.CENTER);
     unit.setAlignment(HorizontalAlignment.LEFT);
     unit.setIndention((short) 1);
     help = plain(font(9, false, GREY));
     help.setWrapText(true);
     help.setAlignment(HorizontalAlignment.LEFT);
     help.setIndention((short) 1);
-    help.setVerticalAlignment(VerticalAlignment.TOP);
+    help.setVerticalAlignment(VerticalAlignment.CENTER);
     unitRow = plain(font(9, false, GREY));
     unitRow.setAlignment(HorizontalAlignment.RIGHT);
     unitRow.setIndention((short) 1);
@@ -109,7 +109,7 @@ final class TemplateStyles {
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     style.setBorderBottom(BorderStyle.THIN);
     style.setBottomBorderColor(color(LINE));
-    style.setVerticalAlignment(VerticalAlignment.TOP);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
     var format =
         switch (kind) {
           case NUMBER ->

@@ -22,12 +22,14 @@ final class TemplateTexts {
           "A run writes a new workbook with these sheets unchanged and the results beside them; it never changes the file it reads.",
           "The plan is a budget and a programme, not a permit drawing: structure, hot work, electricity and gas are for licensed people and the local code.");
 
+  private static final int START_LETTERS = 104; // in a line
+
   private TemplateTexts() {}
 
   static void start(XSSFSheet sheet, TemplateStyles styles) {
     for (int i = 0; i < START.size(); i++) {
       var cell = TemplateCells.text(sheet, i + 3, 0, START.get(i), styles.startLine);
-      cell.getRow().setHeightInPoints(START.get(i).length() > 90 ? 31 : 18);
+      cell.getRow().setHeightInPoints(START.get(i).length() > START_LETTERS ? 33 : 21);
     }
     sheet.setColumnWidth(0, 86 * 256);
   }

@@ -164,6 +164,28 @@ class RefusedInputTest {
   }
 
   @Test
+  void a_quote_that_cannot_be_read_hides_no_other_fault() throws IOException {
+    var run =
+        refused(
+            example(
+                b -> {
+                  cell(b, "Quotes", "Amount", 1).setCellValue("about 30");
+                  var line = cell(b, "Quotes", "Line", 1).getStringCellValue();
+                  for (int row = 2; row <= 3; row++) {
+                    cell(b, "Quotes", "Line", row).setCellValue(row == 2 ? line : "no/such:line");
+                    cell(b, "Quotes", "Price for", row).setCellValue("each unit");
+                    cell(b, "Quotes", "Amount", row).setCellValue(31);
+                    cell(b, "Quotes", "Use it", row).setCellValue("yes");
+                  }
+                  cell(b, "Quotes", "Use it", 1).setCellValue("yes");
+                }));
+    assertThat(run.err())
+        .contains("text 'about 30' in a number cell")
+        .contains("a second quote in use for line")
+        .contains("a quote for 'no/such:line', which is no line of this plan");
+  }
+
+  @Test
   void an_unknown_price_code() throws IOException {
     var content =
         example(

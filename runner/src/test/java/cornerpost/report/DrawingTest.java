@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import cornerpost.measure.UnitSystem;
 import cornerpost.scope.BoxQuestions;
 import cornerpost.scope.DeckAndRoofQuestions;
+import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.SiteQuestions;
 import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -205,6 +207,78 @@ class DrawingTest {
       boolean clear = r[0] + r[2] <= 1250 || r[0] >= 3650;
       assertThat(!right || clear).isTrue();
     }
+  }
+
+  private static boolean overlap(double[] a, double[] b) {
+    return a[0] < b[0] + b[2] && b[0] < a[0] + a[2] && a[1] < b[1] + b[3] && b[1] < a[1] + a[3];
+  }
+
+  @ParameterizedTest(name = "{0}, a door of the kind {1}")
+  @CsvSource({
+    "shower, 'partition, hinged door'",
+    "shower, 'partition, sliding door'",
+    "bath with shower over, 'partition, hinged door'",
+    "bath with shower over, 'partition, pocket door'"
+  })
+  void fittings_stand_neither_in_each_other_nor_where_the_door_swings(String wash, String door) {
+    var choices = SamplePlan.house(UnitSystem.METRIC).say(FinishesQuestions.WASHING, wash);
+    var page =
+        page(
+            choices
+                .room("Bath 2", "A", "bathroom", "2.2", door)
+                .room("Bedroom 2", "A", "bedroom", "4", "open, no partition"));
+    var things =
+        Page.in(plan(page), "rect", e -> e.hasAttribute("data-fitting")).stream()
+            .map(Page::rect)
+            .toList();
+    assertThat(things).hasSizeGreaterThan(5);
+    for (int i = 0; i < things.size(); i++) {
+      for (int j = i + 1; j < things.size(); j++) {
+        assertThat(overlap(things.get(i), things.get(j))).as(i + " and " + j).isFalse();
+      }
+    }
+    // a hinged door of 800 mm swings over a square beyond the partition, in the middle of 2,438
+    for (var leaf : Page.in(plan(page), "line", e -> e.getAttribute("class").equals("leaf"))) {
+      double from = Page.number(leaf, "x1");
+      if (Page.number(leaf, "x2") - from != 800 || Page.number(leaf, "y1") != 819) continue;
+      for (var t : things) assertThat(overlap(t, new double[] {from, 819, 800, 800})).isFalse();
+    }
+  }
+
+  @Test
+  void names_stand_on_nothing_that_is_drawn() {
+    // two high windows and a vent above one another in the bathroom, as first tried out by an owner
+    var page =
+        page(
+            SamplePlan.house(UnitSystem.METRIC)
+                .opening("W9", "A", "left side", "window", "600", "600", "1370", "6.3")
+                .opening("V9", "A", "left side", "vent", "150", "150", "2100", "6.5"));
+    for (var p : List.of(METRIC, US, page)) {
+      var things =
+          Page.in(plan(p), "rect", e -> e.hasAttribute("data-fitting")).stream()
+              .map(Page::rect)
+              .toList();
+      var names =
+          Page.in(plan(p), "text", e -> e.getAttribute("class").matches("(room|opening)-name"));
+      assertThat(names).isNotEmpty();
+      var places = names.stream().map(DrawingTest::text).toList();
+      for (int i = 0; i < places.size(); i++) {
+        var name = names.get(i).getTextContent();
+        for (var t : things) assertThat(overlap(t, places.get(i))).as(name).isFalse();
+        for (int j = i + 1; j < places.size(); j++) {
+          assertThat(overlap(places.get(i), places.get(j))).as(name).isFalse();
+        }
+      }
+    }
+  }
+
+  /** Letters of a sans serif are half as wide as high, on average. */
+  private static double[] text(Element e) {
+    double size = Page.number(e, "font-size");
+    double wide = 0.5 * size * e.getTextContent().length();
+    return new double[] {
+      Page.number(e, "x") - wide / 2, Page.number(e, "y") - 0.7 * size, wide, 0.7 * size
+    };
   }
 
   @Test

@@ -3,7 +3,10 @@ package cornerpost.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cornerpost.measure.UnitSystem;
+import cornerpost.plan.AtAGlance;
+import cornerpost.price.PaidFor;
 import cornerpost.scope.ProjectQuestions;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
@@ -87,6 +90,7 @@ class PlanPageTest {
     var plan = SamplePlan.metric();
     var top = PAGE.text("answer");
     assertThat(top)
+        .contains("one living room with kitchen, one bedroom and one bathroom")
         .contains("40 ft high cube")
         .contains("Mon 2 Aug 2027")
         .contains("EUR\u00a0" + Words.number(plan.estimate().total(), 0))
@@ -95,6 +99,30 @@ class PlanPageTest {
     assertThat(Page.in(next, "li", e -> true)).hasSize(3);
     assertThat(next.getTextContent()).contains("already late: 40 ft high cube, one trip");
     assertThat(top).contains("stop Cutting beside a treated timber floor");
+  }
+
+  @Test
+  void what_to_do_next_stands_in_order_of_days() {
+    var days = AtAGlance.next(SamplePlan.metric()).stream().map(p -> p.by().orElseThrow()).toList();
+    assertThat(days).hasSize(3).isSorted();
+  }
+
+  @Test
+  void a_step_that_drives_the_date_is_not_said_to_have_float() {
+    var steps = Page.in(PAGE.id("way"), "ol", e -> true).get(0);
+    assertThat(steps.getTextContent()).doesNotContain("float 1").doesNotContain("float 4");
+  }
+
+  @Test
+  void money_for_no_work_is_nobodys() {
+    var plan = SamplePlan.metric();
+    var works = plan.estimate().byWork();
+    assertThat(works.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add))
+        .isEqualByComparingTo(plan.estimate().total());
+    assertThat(works.get(PaidFor.TAX)).isEqualByComparingTo(plan.estimate().tax());
+    assertThat(works.get(PaidFor.CONTINGENCY)).isEqualByComparingTo(plan.estimate().contingency());
+    assertThat(works.getOrDefault(PaidFor.OWN_HOURS, BigDecimal.ZERO)).isZero();
+    assertThat(PAGE.text("money")).contains("Contingency").doesNotContain("who does it");
   }
 
   @Test

@@ -4,6 +4,7 @@ import static cornerpost.takeoff.TestScopes.si;
 
 import cornerpost.measure.UnitSystem;
 import cornerpost.scope.BoxQuestions;
+import cornerpost.scope.BoxSize;
 import cornerpost.scope.DeckAndRoofQuestions;
 import cornerpost.scope.DoorToNext;
 import cornerpost.scope.EnvelopeQuestions;
@@ -51,6 +52,43 @@ public final class Houses {
 
   public static Scope oneBedroom() {
     return oneBedroom(UnitSystem.METRIC, Map.of());
+  }
+
+  /**
+   * One 45 ft high cube with a deck of 24 x 8 ft along its right side, 24 in above the ground.
+   *
+   * @param rooms name, use and what stands towards the next one, every room a quarter of the box
+   * @param openings name, wall, kind, then width, height and sill in inches and offset in feet
+   */
+  public static Scope ofRooms(
+      Map<Question, Object> more, List<List<Object>> rooms, List<List<Object>> openings) {
+    var house =
+        TestScopes.us()
+            .with(ProjectQuestions.START, START)
+            .with(SiteQuestions.FLOOR_HEIGHT, "24")
+            .with(DeckAndRoofQuestions.DECK, "yes")
+            .with(DeckAndRoofQuestions.DECK_SIDE, Wall.RIGHT)
+            .with(DeckAndRoofQuestions.DECK_LENGTH, "24")
+            .with(DeckAndRoofQuestions.DECK_DEPTH, "8")
+            .box("A", BoxQuestions.SIZE, BoxSize.FORTY_FIVE_HIGH);
+    more.forEach(house::with);
+    for (var r : rooms) {
+      house.room((String) r.get(0), "A", (RoomUse) r.get(1), "11.11", RoomQuestions.DOOR, r.get(2));
+    }
+    for (var o : openings) {
+      house.opening(
+          (String) o.get(0),
+          "A",
+          (Wall) o.get(1),
+          (OpeningKind) o.get(2),
+          o.get(3),
+          o.get(4),
+          OpeningQuestions.SILL,
+          o.get(5),
+          OpeningQuestions.OFFSET,
+          o.get(6));
+    }
+    return house.scope();
   }
 
   /** The same, everything hired. */

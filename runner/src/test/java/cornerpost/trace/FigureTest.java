@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitMismatchException;
+import cornerpost.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -109,11 +110,24 @@ class FigureTest {
   void a_named_figure_is_pointed_at_and_not_repeated() {
     var wall = entry("B1", "10", Unit.SQ_FT).named("wall", "wall area", Unit.SQ_FT);
     var paint = wall.times(2);
-    assertThat(paint.formula(PLACES, Unit.M2)).isEqualTo("N_wall*0.18580608");
+    assertThat(paint.formula(PLACES, Unit.M2)).isEqualTo("N_wall*2*0.09290304");
     assertThat(paint.inWords()).isEqualTo("10 sq ft wall area [wall] x 2");
     assertThat(paint.names()).containsExactly("wall");
     assertThat(paint.leaves()).isEmpty();
     assertThat(paint.allLeaves()).hasSize(1);
+  }
+
+  // By hand: a square foot is 0.09290304 m2, so 30 m2 are 322.917 sq ft; the two bedrooms stay.
+  @Test
+  void a_count_of_a_rule_stands_in_the_formula_beside_the_change_of_units() {
+    var field =
+        Figure.of(
+                new Leaf(Leaf.Kind.FACT, "C34", "field", new BigDecimal("30"), Unit.M2, "somebody"))
+            .times(2);
+    assertThat(field.formula(PLACES, Unit.SQ_FT)).isEqualTo("C34*2/0.09290304");
+    assertThat(field.formula(PLACES, Unit.M2)).isEqualTo("C34*2");
+    assertThat(field.inWords(UnitSystem.US)).isEqualTo("322.92 sq ft field [C34] x 2");
+    assertThat(field.inWords(UnitSystem.METRIC)).isEqualTo("30 m2 field [C34] x 2");
   }
 
   @Test

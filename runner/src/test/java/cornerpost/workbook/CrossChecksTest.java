@@ -63,6 +63,23 @@ class CrossChecksTest {
         .containsExactly(message);
   }
 
+  // By hand: 12.032 m = 39.4751 ft = 39 ft 5 11/16 in and a bit, 2438 mm = 95 15/16 in and a bit;
+  // what is allowed is rounded down, so that nobody is told to enter what is refused again.
+  @ParameterizedTest(name = "{0} holding {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          Rooms!D5 | 30 | the rooms of box 'A' up to this one are 49' 11 3/4" (49.98 ft) long; expected at most its inside length of 39' 5 11/16" (39.47 ft)
+          Openings!E5 | 500 | opening 'D1' is 500 in wide; expected at most 480 in, the length of the right side of box 'A'
+          Openings!H5 | 38 | opening 'D1' ends at 41' 0" (41 ft); expected it to end by 40' 0" (40 ft), the length of the right side of box 'A'
+          Openings!F5 | 107.2 | opening 'D1' is 107 1/4 in high; expected at most 106 3/16 in, the clear height at the right side of box 'A'
+          """)
+  void lengths_are_said_as_a_tape_reads(String cell, double number, String message) {
+    assertThat(Edited.cabin().number(cell, number).messages())
+        .anyMatch(m -> m.replace('\u2032', '\'').replace('\u2033', '"').endsWith(message));
+  }
+
   @Test
   void openings_may_touch_lie_above_each_other_or_on_other_walls() {
     // D1 beside SD1, without a gap; V1 above D1: its sill of 2250 mm is over the head of 2100 mm

@@ -241,6 +241,12 @@ public final class SheetFrame {
     }
   }
 
+  /** On paper a new page begins after a row, counted from 1. */
+  public void newPageAfter(int row) {
+    var breaks = child("rowBreaks").set("count", 1).set("manualBreakCount", 1);
+    breaks.add("brk").set("id", row).set("max", 16383).set("man", 1);
+  }
+
   // ---- writing --------------------------------------------------------------------------------
 
   /** The part, with its rows as markup of {@code row} elements. */
