@@ -30,7 +30,7 @@ import java.util.Set;
  * slip by more than 44 working days wait for an event of the build some weeks before they are
  * needed. So floors are ordered when the frame is passed, not with the permit, and the deck is not
  * begun before its turn; what is called forward still has weeks to spare, and the planned finish
- * stays where it is.
+ * stays where it is. A permit or a utility company's work, once asked for, takes its own course.
  *
  * <p>Measured on the order of work as planned before anything has happened, so that later runs call
  * forward by the same events. Source of the measure: DCMA-EA PAM 200.1 (2012), section 4, check 6:
@@ -69,7 +69,8 @@ final class CallForward {
     for (var t : work.tasks()) {
       boolean own = t.kind() == WorkTask.Kind.OWN;
       boolean end = t.id().equals(WorkPlanner.START) || t.id().equals(BuildTask.MOVE_IN.id());
-      if (!own && !end) generated.put(t.id(), t);
+      boolean runs = t.kind() == WorkTask.Kind.WAIT; // once asked for, nobody holds it back
+      if (!own && !end && !runs) generated.put(t.id(), t);
     }
   }
 
