@@ -67,11 +67,8 @@ final class LineTasks {
     return own.isEmpty() ? due(line).stream().toList() : own;
   }
 
-  /** The tasks of a stage; orders are placed in a stage, but are not its work. */
   List<DatedTask> of(Stage stage) {
-    return programme.tasks().stream()
-        .filter(t -> t.task().stage() == stage && t.task().kind() != WorkTask.Kind.ORDER)
-        .toList();
+    return programme.of(stage);
   }
 
   /** The last day of the tasks of a stage; move-in where it has none. */

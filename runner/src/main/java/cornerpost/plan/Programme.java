@@ -1,5 +1,7 @@
 package cornerpost.plan;
 
+import cornerpost.scope.Stage;
+import cornerpost.work.WorkTask;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -107,5 +109,12 @@ public record Programme(
   public BigDecimal floatOf(DatedTask task) {
     var slip = slippage.tasks().get(task.id());
     return slip == null ? task.totalFloatDays() : slip.floatDays();
+  }
+
+  /** The tasks of a stage; orders are placed in a stage, but are not its work. */
+  public List<DatedTask> of(Stage stage) {
+    return tasks.stream()
+        .filter(t -> t.task().stage() == stage && t.task().kind() != WorkTask.Kind.ORDER)
+        .toList();
   }
 }

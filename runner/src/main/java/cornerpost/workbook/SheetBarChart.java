@@ -242,8 +242,7 @@ final class SheetBarChart {
     var tails = new ArrayList<Double>();
     int first = row + 1;
     for (var stage : Stage.values()) {
-      var tasks =
-          run.plan.programme().tasks().stream().filter(t -> t.task().stage() == stage).toList();
+      var tasks = run.plan.programme().of(stage);
       if (tasks.isEmpty()) continue;
       row++;
       var begin = tasks.stream().map(DatedTask::firstDay).min(LocalDate::compareTo).orElseThrow();
