@@ -1,5 +1,6 @@
 package cornerpost.plan;
 
+import cornerpost.measure.Spoken;
 import cornerpost.measure.Unit;
 import cornerpost.price.SupplierGroup;
 import java.math.BigDecimal;
@@ -54,6 +55,19 @@ public record OrderRow(
     public String label() {
       return label;
     }
+  }
+
+  /**
+   * For people: how far the order is, and of a late one, where its lead time outlasts the need,
+   * when it can be there.
+   *
+   * @param status the day on which it is ordered, if it is late
+   */
+  public String said(LocalDate status) {
+    var atBest = status.plusDays(leadDays);
+    return standing == Standing.LATE && atBest.isAfter(neededOn)
+        ? "late: on site " + Spoken.day(atBest) + " at best"
+        : standing.label();
   }
 
   public boolean late() {

@@ -105,7 +105,7 @@ final class OrdersSection {
         Words.number(o.amount(), 2),
         Words.day(o.neededOn()),
         Words.day(o.orderBy()),
-        o.standing().label(),
+        o.said(plan.statusDate()),
         o.late(),
         plan.programme().task(o.firstTask()).isPresent() ? "#" + Anchors.task(o.firstTask()) : "");
   }

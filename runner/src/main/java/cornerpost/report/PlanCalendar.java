@@ -198,7 +198,7 @@ public final class PlanCalendar {
                 .append(o.description())
                 .append(", needed on ")
                 .append(Words.day(o.neededOn()))
-                .append(o.late() ? " (late)" : "")
+                .append(o.late() ? " (" + o.said(plan.statusDate()) + ")" : "")
                 .append('\n');
           }
           all.add(

@@ -46,7 +46,7 @@ final class SheetBuyingList {
         "Group comes to");
     page.headIndented(Addresses.HEADER_ROW, 5, 9, 12);
     page.headRight(Addresses.HEADER_ROW, 3, 4, 6, 7, 8, 10, 11, 13);
-    page.widths(18, 26, 38, 9, 8, 9, 11, 11, 15, 11, 15, 6, 28, 11);
+    page.widths(18, 26, 38, 9, 8, 9, 11, 11, 15, 14, 15, 6, 28, 11);
     var lines = new HashMap<String, Line>();
     for (var l : run.plan.lines()) lines.put(l.id(), l);
     int row = Addresses.FIRST_ROW;
@@ -119,7 +119,7 @@ final class SheetBuyingList {
     page.text(
         row,
         9,
-        o.standing().label(),
+        o.said(run.plan.statusDate()),
         o.late() ? standing.strong().inInk(SheetStyle.STOP) : standing);
     page.date(row, 10, o.neededOn(), date);
     page.number(row, 11, o.leadDays(), right.formatted("0"));
