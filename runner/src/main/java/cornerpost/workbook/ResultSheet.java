@@ -27,9 +27,8 @@ enum ResultSheet {
   BAR_CHART("Bar chart", "The schedule by weeks. Dates need a new run."),
   LONGEST_PATH(
       "Longest path",
-      "What decides how soon one event can follow another: name both on sheet Options. Working days"
-          + " (of the project's calendar) and elapsed days are those since the step before. Dates"
-          + " need a new run."),
+      "What decides how soon one event can follow another, named on sheet Options; days since the"
+          + " step before. Dates need a new run."),
   INSPECTIONS(
       "Inspections",
       "Hold points: work behind them waits until they are passed. Local rules decide which are"
