@@ -50,45 +50,6 @@ public record Programme(
   /** A finding about the network's health, as advice. */
   public record NetworkFinding(String check, boolean passed, String message, List<String> ids) {}
 
-  /** A programme of which nobody asks what delays do. */
-  public Programme(
-      List<DatedTask> tasks,
-      LocalDate start,
-      LocalDate finish,
-      LocalDate moveIn,
-      Optional<LocalDate> delivery,
-      BigDecimal durationDays,
-      boolean crewLimited,
-      BigDecimal lowerBoundDays,
-      BigDecimal gapDays,
-      boolean proved,
-      List<String> criticalPath,
-      List<String> drivingPath,
-      List<String> deliveryToMoveIn,
-      Optional<Integer> deliveryFloatDays,
-      List<CrewDay> crewLoad,
-      List<NetworkFinding> findings) {
-    this(
-        tasks,
-        start,
-        finish,
-        moveIn,
-        delivery,
-        durationDays,
-        crewLimited,
-        lowerBoundDays,
-        gapDays,
-        proved,
-        criticalPath,
-        drivingPath,
-        deliveryToMoveIn,
-        deliveryFloatDays,
-        crewLoad,
-        findings,
-        EventPath.NONE,
-        Slippage.NONE);
-  }
-
   public Programme {
     tasks = List.copyOf(tasks);
     criticalPath = List.copyOf(criticalPath);

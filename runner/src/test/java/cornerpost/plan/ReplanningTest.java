@@ -138,7 +138,9 @@ class ReplanningTest {
             p.deliveryToMoveIn(),
             p.deliveryFloatDays(),
             p.crewLoad(),
-            p.findings());
+            p.findings(),
+            EventPath.NONE,
+            Slippage.NONE);
     return new Plan(
         plan.scope(),
         plan.facts(),

@@ -7,9 +7,11 @@ import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import cornerpost.plan.DatedTask;
+import cornerpost.plan.EventPath;
 import cornerpost.plan.OrderRow;
 import cornerpost.plan.Plan;
 import cornerpost.plan.Programme;
+import cornerpost.plan.Slippage;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.price.Item;
@@ -194,7 +196,9 @@ final class SamplePlan {
             List.of(),
             Optional.empty(),
             List.of(),
-            List.of());
+            List.of(),
+            EventPath.NONE,
+            Slippage.NONE);
     var none = new Spread(new double[] {0});
     var end =
         new Spread(
@@ -684,7 +688,9 @@ final class SamplePlan {
                 "Every task is tied in",
                 true,
                 "all tasks have something before and after them",
-                List.of())));
+                List.of())),
+        EventPath.NONE,
+        Slippage.NONE);
   }
 
   private List<OrderRow> orders() {

@@ -7,9 +7,11 @@ import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import cornerpost.plan.DatedTask;
+import cornerpost.plan.EventPath;
 import cornerpost.plan.OrderRow;
 import cornerpost.plan.Plan;
 import cornerpost.plan.Programme;
+import cornerpost.plan.Slippage;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimator;
 import cornerpost.price.HoursPerUnit;
@@ -447,7 +449,9 @@ final class TestPlans {
         load,
         List.of(
             new Programme.NetworkFinding(
-                "loose ends", true, "Every task leads to move-in.", List.of())));
+                "loose ends", true, "Every task leads to move-in.", List.of())),
+        EventPath.NONE,
+        Slippage.NONE);
   }
 
   private static List<OrderRow> orders(List<CostLine> lines, PriceBook book) {
