@@ -140,7 +140,7 @@ final class Climate implements TakeoffRule {
   }
 
   private static void extract(Job job, Inside in, Tally out) {
-    long fans = Ventilation.fans(in);
+    int fans = Ventilation.fanned(in).size();
     if (fans > 0) {
       out.add(
           "climate/ventilation/fans",
@@ -151,14 +151,14 @@ final class Climate implements TakeoffRule {
           Buy.of("extract-fan", DUCTS),
           Labour.of("fit-fan", DUCTS));
     }
-    long ducts = fans + in.kitchens().size();
+    int ducts = fans + in.kitchens().size();
     if (ducts > 0) {
       out.add(
           "climate/ventilation/ducts",
           "Ducts of fans and cooker hoods",
-          job.fact("duct.a-fan").times(ducts),
+          Inside.lengths(new FanDucts(job, in).ofFansAndHoods(out)),
           job.length(),
-          "short, through the outside wall",
+          "from each fan and hood to the nearest vent of its box",
           Buy.of("duct-rigid", job.fact("waste.pipe"), DUCTS),
           Labour.of("run-duct", DUCTS));
       out.add(
@@ -215,6 +215,17 @@ final class Climate implements TakeoffRule {
           Unit.EACH,
           "one for each room",
           Buy.of("room-terminal", DUCTS));
+    }
+    var hoods = new FanDucts(job, in).ofHoods(out);
+    if (!hoods.isEmpty()) {
+      out.add(
+          "climate/ventilation/hood-ducts",
+          "Ducts of cooker hoods",
+          Inside.lengths(hoods),
+          job.length(),
+          "from each hood to the nearest vent of its box",
+          Buy.of("duct-rigid", job.fact("waste.pipe"), DUCTS),
+          Labour.of("run-duct", DUCTS));
     }
     out.add(
         "climate/ventilation/terminals",

@@ -1,12 +1,10 @@
 package cornerpost.takeoff;
 
-import static cornerpost.takeoff.BuildTask.BOND_SHELL;
 import static cornerpost.takeoff.BuildTask.PANEL;
 import static cornerpost.takeoff.BuildTask.SOLAR;
 import static cornerpost.takeoff.BuildTask.TEST_ELECTRICS;
 import static cornerpost.takeoff.Inside.counts;
 
-import cornerpost.measure.Dimension;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Cooking;
 import cornerpost.scope.HeatingCooling;
@@ -24,8 +22,8 @@ import java.util.List;
 
 /**
  * Circuits, the service load by the larger of two published methods ({@link ServiceLoad}), the
- * panel it asks for, bonding of the steel shell (NEC 250.104(C), 250.52) and the solar kit. The
- * panel stands at the cargo-door end of the first box.
+ * panel it asks for, {@link Bonding} and the solar kit. The panel stands at the service end of the
+ * first box.
  */
 final class ElectricalSupply implements TakeoffRule {
   @Override
@@ -35,7 +33,7 @@ final class ElectricalSupply implements TakeoffRule {
     var lighting = lighting(job, out);
     var circuits = circuits(job, in, out, lighting);
     panel(job, in, out, lighting);
-    bonding(job, out);
+    Bonding.rows(job, in, out);
     if (job.scope().services().option(ServicesQuestions.POWER, PowerSupply.class)
         != PowerSupply.GRID) {
       solar(job, in, out);
@@ -237,36 +235,6 @@ final class ElectricalSupply implements TakeoffRule {
         Unit.EACH,
         "NEC 230.67",
         Buy.of("surge-protection", PANEL));
-  }
-
-  private static void bonding(Job job, Tally out) {
-    int boxes = job.scope().boxes().size();
-    out.add(
-        "electrical/bonding/bonds",
-        "Bonds to the steel shell",
-        job.fact("bonding.bonds-a-box").times(boxes),
-        Unit.EACH,
-        "NEC 250.104(C): exposed structural metal is bonded; each box at two places",
-        Buy.of("bond-clamp", BOND_SHELL),
-        Labour.of("bond-shell", BOND_SHELL));
-    out.add(
-        "electrical/bonding/rods",
-        "Earth rods",
-        job.fact("bonding.rods"),
-        Unit.EACH,
-        "NEC 250.53: a second rod 6 ft from the first",
-        Buy.of("earth-rod", BOND_SHELL),
-        Labour.of("drive-earth-rod", BOND_SHELL));
-    var lengths = new ArrayList<Figure>();
-    lengths.add(job.fact("bonding.conductor"));
-    for (var box : job.scope().boxes()) lengths.add(new Shape(job).width(box));
-    out.add(
-        "electrical/bonding/conductor",
-        "Bonding conductor",
-        Figure.sum(Dimension.LENGTH, lengths),
-        job.length(),
-        "from panel to rods, and across each box",
-        Buy.of("bonding-conductor", job.fact("waste.cable"), BOND_SHELL));
   }
 
   /**

@@ -470,6 +470,11 @@ final class Inside {
     return job.find(id).orElseGet(measured);
   }
 
+  /** How far two places along a line are apart. */
+  static Figure apart(Figure a, Figure b) {
+    return a.minus(b).max(b.minus(a));
+  }
+
   static Figure lengths(List<Figure> terms) {
     return Figure.sum(Dimension.LENGTH, terms);
   }

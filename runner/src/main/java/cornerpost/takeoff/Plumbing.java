@@ -322,13 +322,8 @@ final class Plumbing implements TakeoffRule {
         Labour.of("set-water-heater", WATER_HEATER));
   }
 
-  /**
-   * Bottles stand outside at the service end. One pipe runs along to the farthest appliance, and a
-   * branch along the room and up to each: the cooker in a kitchen, the water heater in the first
-   * wet room.
-   */
-  private static List<Line> gas(Job job, Inside in) {
-    var out = new Tally(Stage.SERVICES);
+  /** The rooms that gas is led to: kitchens that cook with it, the one with the water heater. */
+  static List<Room> gasUsers(Job job, Inside in) {
     var s = job.scope().services();
     var users = new ArrayList<Room>();
     if (s.option(ServicesQuestions.COOKING, Cooking.class) == Cooking.GAS) {
@@ -337,6 +332,17 @@ final class Plumbing implements TakeoffRule {
     if (s.option(ServicesQuestions.HOT_WATER, HotWater.class) == HotWater.GAS_INSTANT) {
       wetRooms(in).stream().findFirst().ifPresent(users::add);
     }
+    return users;
+  }
+
+  /**
+   * Bottles stand outside at the service end. One pipe runs along to the farthest appliance, and a
+   * branch along the room and up to each: the cooker in a kitchen, the water heater in the first
+   * wet room.
+   */
+  private static List<Line> gas(Job job, Inside in) {
+    var out = new Tally(Stage.SERVICES);
+    var users = gasUsers(job, in);
     if (users.isEmpty()) return out.lines();
     out.add(
         "plumbing/gas/set",

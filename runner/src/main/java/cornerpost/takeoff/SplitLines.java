@@ -67,12 +67,8 @@ final class SplitLines {
 
   private Figure way(Room from, Room to) {
     if (from.id().equals(to.id())) return Figure.zero(Dimension.LENGTH);
-    var along = apart(in.fromServices(from), in.fromServices(to));
+    var along = Inside.apart(in.fromServices(from), in.fromServices(to));
     if (from.box().equals(to.box())) return along;
-    return along.plus(apart(in.fromFirstBox(in.boxOf(from)), in.fromFirstBox(in.boxOf(to))));
-  }
-
-  private static Figure apart(Figure a, Figure b) {
-    return a.minus(b).max(b.minus(a));
+    return along.plus(Inside.apart(in.fromFirstBox(in.boxOf(from)), in.fromFirstBox(in.boxOf(to))));
   }
 }

@@ -1,9 +1,12 @@
 package cornerpost.takeoff;
 
 import cornerpost.measure.Unit;
+import cornerpost.scope.Room;
 import cornerpost.scope.RoomUse;
 import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.VentilationKind;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Outdoor air for the whole dwelling by IRC M1505.4.3, all the time: a share for its floor and one
@@ -25,7 +28,7 @@ final class Ventilation {
     var moved =
         recovery
             ? job.fact("ventilation.recovery-unit")
-            : job.fact("ventilation.fan").times(fans(in));
+            : job.fact("ventilation.fan").times(fanned(in).size());
     out.add(
         "climate/ventilation/rate",
         "Outdoor air that the dwelling asks for, cfm",
@@ -41,7 +44,9 @@ final class Ventilation {
   }
 
   /** An extract fan in each bathroom and utility room. */
-  static long fans(Inside in) {
-    return (long) in.bathrooms().size() + in.rooms(RoomUse.UTILITY).size();
+  static List<Room> fanned(Inside in) {
+    var rooms = new ArrayList<>(in.bathrooms());
+    rooms.addAll(in.rooms(RoomUse.UTILITY));
+    return List.copyOf(rooms);
   }
 }

@@ -5,9 +5,11 @@ import static cornerpost.takeoff.Inside.lengths;
 
 import cornerpost.measure.Unit;
 import cornerpost.scope.Cooking;
+import cornerpost.scope.DeckAndRoofQuestions;
 import cornerpost.scope.FinishesQuestions;
 import cornerpost.scope.HeatingCooling;
 import cornerpost.scope.HotWater;
+import cornerpost.scope.Joint;
 import cornerpost.scope.Room;
 import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.Stage;
@@ -18,9 +20,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Cable by the geometry: from the panel at the cargo-door end of the first box along to the middle
- * of each room and down to it, then on from point to point. A further box adds the width of each
- * box crossed on the way.
+ * Cable by the geometry: from the panel at the service end of the first box along to the middle of
+ * each room and down to it, then on from point to point. A further box adds the width of each box
+ * crossed on the way.
  */
 final class Wiring implements TakeoffRule {
   @Override
@@ -34,10 +36,15 @@ final class Wiring implements TakeoffRule {
       light.add(lights(job, in, room));
     }
     var s = job.scope().services();
+    power.add(s.figure(ServicesQuestions.EXTRA_SOCKETS).times(toExtra(job)));
     power.add(
-        s.figure(ServicesQuestions.EXTRA_SOCKETS)
-            .plus(job.measured("electrical/outside/sockets"))
-            .times(job.fact("cable.a-socket")));
+        out.add(
+            "wiring/outside/sockets",
+            "Cable to the sockets outside",
+            outside(job, in),
+            job.length(),
+            "from the panel to the middle of the first box, across to both sides of the house, on"
+                + " to the deck; through the wall and an end at each"));
     light.add(
         s.figure(ServicesQuestions.OUTSIDE_LIGHTS)
             .plus(job.measured("electrical/house/smoke-alarms"))
@@ -45,8 +52,14 @@ final class Wiring implements TakeoffRule {
     var counter = job.scope().finishes().figure(FinishesQuestions.KITCHEN_RUN);
     // two circuits, each along the counter: sockets above it, appliances below
     for (var room : in.kitchens()) power.add(home(job, room).plus(counter).times(2));
+    if (!in.kitchens().isEmpty()) {
+      power.add(
+          job.measured("electrical/kitchen/counter-sockets")
+              .plus(job.measured("electrical/kitchen/appliance-sockets"))
+              .times(job.fact("cable.slack-a-point")));
+    }
     if (s.yes(ServicesQuestions.LAUNDRY) && !Plumbing.wetRooms(in).isEmpty()) {
-      power.add(home(job, Plumbing.wetRooms(in).get(0)));
+      power.add(single(job, in, Plumbing.wetRooms(in).get(0)));
     }
     cable(job, out, "power", "Cable for sockets", lengths(power), "cable-power");
     cable(
@@ -95,10 +108,54 @@ final class Wiring implements TakeoffRule {
               home(job, room)
                   .plus(in.wallLine(room))
                   .plus(count.times(job.fact("cable.slack-a-point"))));
-      case HALL, BATHROOM, UTILITY ->
-          List.of(count.times(home(job, room).plus(job.fact("cable.a-socket"))));
+      case HALL, BATHROOM, UTILITY -> List.of(count.times(single(job, in, room)));
       case KITCHEN, STORE -> List.of();
     };
+  }
+
+  /**
+   * To a single socket: from the middle of the room to its wall and along that by a quarter of the
+   * room, the mean way to a point that may lie anywhere on it.
+   */
+  private static Figure single(Job job, Inside in, Room room) {
+    return home(job, room)
+        .plus(in.width(room).over(2))
+        .plus(in.length(room).over(4))
+        .plus(job.fact("cable.slack-a-point"));
+  }
+
+  /** An extra socket hangs on the cable round the rooms lived in; else on one to the first box. */
+  private static Figure toExtra(Job job) {
+    var end = job.fact("cable.slack-a-point");
+    if (job.scope().rooms().stream().anyMatch(ElectricalPoints::isLivedIn)) return end;
+    return toMiddle(job).plus(end);
+  }
+
+  private static Figure toMiddle(Job job) {
+    return new Shape(job)
+        .length(job.scope().boxes().get(0))
+        .over(2)
+        .plus(job.fact("cable.up-and-down"));
+  }
+
+  /**
+   * One circuit: a socket on each long side of the house at the middle of the first box, the one of
+   * the deck half the deck's length from that beside it.
+   */
+  private static Figure outside(Job job, Inside in) {
+    var shape = new Shape(job);
+    var way = toMiddle(job);
+    for (var box : job.scope().boxes()) {
+      boolean first = box.equals(job.scope().boxes().get(0));
+      if (first || box.joint() == Joint.SIDE_BY_SIDE) way = way.plus(shape.width(box));
+    }
+    var deck = job.scope().deckAndRoof();
+    if (deck.yes(DeckAndRoofQuestions.DECK)) {
+      way = way.plus(deck.figure(DeckAndRoofQuestions.DECK_LENGTH).over(2));
+    }
+    return way.plus(
+        job.measured("electrical/outside/sockets")
+            .times(in.wallBuildUp().plus(job.fact("cable.slack-a-point"))));
   }
 
   /** Along the ceiling of a room, down to each switch, and the ends left at each light. */

@@ -169,24 +169,6 @@ class InsideServicesTest {
     assertThat(amount(lines, "room-cable/Living/home-run", Unit.M)).isCloseTo(7.1, within(1e-9));
   }
 
-  // By hand, clear rooms 6.105, 2.311 and 3.337 long, 2.251 wide: living 7.1 to it, 16.712 round
-  // it,
-  // five sockets x 0.3; bath 11.4 and 3; bedroom 14.316, 11.176 round it, three x 0.3; two extra
-  // and
-  // three outside x 3; the kitchen twice 7.1 and 3 along the counter; the washer's circuit 11.4.
-  @Test
-  void cable_for_sockets_runs_round_the_rooms() {
-    double byHand =
-        (7.1 + 16.712 + 5 * 0.3)
-            + (11.4 + 3)
-            + (14.316 + 11.176 + 3 * 0.3)
-            + (2 + 3) * 3
-            + 2 * (7.1 + 3)
-            + 11.4;
-    assertThat(amount(measured(house()), "wiring/house/power", Unit.M))
-        .isCloseTo(byHand, within(1e-9));
-  }
-
   // By hand, from the other end of 12.032 m: to the bedroom 1.716, to the bathroom 4.632.
   @Test
   void runs_start_at_the_end_that_is_chosen() {
