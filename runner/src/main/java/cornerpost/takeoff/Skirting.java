@@ -16,13 +16,15 @@ import cornerpost.takeoff.Resource.Labour;
 import cornerpost.trace.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /**
  * Skirting round the rooms that are not tiled: along every wall, up to doors and to each opening
- * that reaches down to it, a window as low as the skirting is high too. The edges of a way through
- * two boxes are cased, not skirted.
+ * that reaches down to it, a window as low as the skirting is high too, and not behind kitchen
+ * units. The edges of a way through two boxes are cased, not skirted.
  */
 final class Skirting implements TakeoffRule {
   @Override
@@ -30,14 +32,16 @@ final class Skirting implements TakeoffRule {
     var out = new Tally(Stage.FINISHES);
     if (!job.scope().finishes().yes(FinishesQuestions.SKIRTING)) return out.lines();
     var in = new Inside(job);
-    var taken = takenByOpenings(job, in, out);
+    var taken = new ArrayList<>(takenByOpenings(job, in, out));
+    var behindUnits = takenByUnits(job, in, out);
+    taken.addAll(behindUnits.values());
     out.addCut(
         "trim/house/skirting",
         "Skirting",
         length(job, in, taken),
         job.length(),
-        "wall lines of dry rooms less doors and openings down to the floor",
-        boards(job, in),
+        "wall lines of dry rooms less doors, openings down to the floor and kitchen units",
+        boards(job, in, behindUnits),
         Buy.of("skirting", job.fact("waste.studs"), SKIRTING),
         Labour.of("fit-skirting", SKIRTING));
     return out.lines();
@@ -71,16 +75,35 @@ final class Skirting implements TakeoffRule {
     return rows;
   }
 
+  /** The base units of a kitchen, as far as its room has walls for them. */
+  private static Map<String, Figure> takenByUnits(Job job, Inside in, Tally out) {
+    var rows = new LinkedHashMap<String, Figure>();
+    for (var room : in.kitchens()) {
+      rows.put(
+          room.id(),
+          out.add(
+              "room-kitchen/" + room.id() + "/skirting",
+              room.id() + ": skirting that kitchen units take",
+              job.scope().finishes().figure(FinishesQuestions.KITCHEN_RUN).min(line(job, in, room)),
+              job.length(),
+              "run of the base units, not more than the walls of the room"));
+    }
+    return rows;
+  }
+
+  /** The line of its walls less inner doors. */
+  private static Figure line(Job job, Inside in, Room room) {
+    long doors = doors(in, room);
+    var line = in.wallLine(room);
+    if (doors == 0) return line;
+    return line.minus(job.fact("inner-door.opening-width").times(doors)).atLeastZero();
+  }
+
   private static Figure length(Job job, Inside in, List<Figure> taken) {
     var lines = new ArrayList<Figure>();
     for (var room : job.scope().rooms()) {
       if (room.use() == RoomUse.BATHROOM) continue;
-      long doors = doors(in, room);
-      var line = in.wallLine(room);
-      lines.add(
-          doors == 0
-              ? line
-              : line.minus(job.fact("inner-door.opening-width").times(doors)).atLeastZero());
+      lines.add(line(job, in, room));
     }
     for (var box : job.scope().boxes()) {
       if (!job.scope().roomsOf(box).isEmpty()) continue;
@@ -108,26 +131,31 @@ final class Skirting implements TakeoffRule {
 
   // ---- boards ---------------------------------------------------------------------------------
 
-  /** A board along each wall, in parts where an opening parts it. */
-  private static List<Piece> boards(Job job, Inside in) {
+  /** A board along each wall, in parts where an opening parts it, less those behind units. */
+  private static List<Piece> boards(Job job, Inside in, Map<String, Figure> behindUnits) {
     var boards = new ArrayList<Piece>();
+    var beyond = Figure.zero(Dimension.LENGTH);
     for (var room : job.scope().rooms()) {
       if (room.use() == RoomUse.BATHROOM) continue;
+      var ofRoom = new ArrayList<Piece>();
       for (var wall : in.walls(room)) {
         var run = Inside.isAcross(wall) ? in.width(room) : in.length(room);
         var gaps = gaps(job, in, in.boxOf(room), wall, o -> in.taken(room, o, wall));
-        boards.addAll(parts(gaps, run, room.id() + along(wall)));
+        ofRoom.addAll(parts(gaps, run, room.id() + along(wall)));
       }
       for (var p : in.partitions(room)) {
         if (!p.hasDoor()) {
-          boards.add(Piece.of(in.width(room), 1, room.id() + ", skirting across the box"));
+          ofRoom.add(Piece.of(in.width(room), 1, room.id() + ", skirting across the box"));
           continue;
         }
         var beside = job.fact("inner-door.offset");
         var rest = in.width(room).minus(job.fact("inner-door.opening-width")).minus(beside);
-        boards.add(Piece.of(beside, 1, room.id() + ", skirting beside a door"));
-        boards.add(Piece.of(rest, 1, room.id() + ", skirting beyond a door"));
+        ofRoom.add(Piece.of(beside, 1, room.id() + ", skirting beside a door"));
+        ofRoom.add(Piece.of(rest, 1, room.id() + ", skirting beyond a door"));
       }
+      var units = behindUnits.get(room.id());
+      if (units != null) beyond = beyond.plus(leaveOut(ofRoom, units));
+      boards.addAll(ofRoom);
     }
     for (var box : job.scope().boxes()) {
       if (!job.scope().roomsOf(box).isEmpty()) continue;
@@ -137,7 +165,29 @@ final class Skirting implements TakeoffRule {
         boards.addAll(parts(gaps, run, box.id() + along(wall)));
       }
     }
+    leaveOut(boards, beyond);
     return boards;
+  }
+
+  /**
+   * Units stand along the longest boards, which they shorten or leave out.
+   *
+   * @return what of the run is longer than all boards
+   */
+  private static Figure leaveOut(List<Piece> boards, Figure run) {
+    var left = run;
+    while (left.value().signum() > 0 && !boards.isEmpty()) {
+      var longest =
+          boards.stream().max(Comparator.comparing(b -> b.length().value())).orElseThrow();
+      var rest = longest.length().minus(left);
+      left = left.minus(longest.length()).atLeastZero();
+      int at = boards.indexOf(longest);
+      boards.remove(at);
+      if (rest.value().signum() > 0) {
+        boards.add(at, Piece.of(rest, 1, longest.what() + ", beside kitchen units"));
+      }
+    }
+    return left;
   }
 
   private static String along(Wall wall) {

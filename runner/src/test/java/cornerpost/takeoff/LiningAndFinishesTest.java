@@ -421,13 +421,32 @@ class LiningAndFinishesTest {
   }
 
   // By hand: living 2 x (6.105 + 2.251) - 0.86 and bedroom 2 x (3.337 + 2.251) - 0.86, less the
-  // sliding door of 2.4 in the living room's wall.
+  // sliding door of 2.4 and kitchen units of 3.0 in the living room: 26.168 - 2.4 - 3 = 20.768.
   @Test
-  void skirting_runs_round_dry_rooms() {
+  void skirting_runs_round_dry_rooms_and_stops_at_kitchen_units() {
     var lines = measured(house());
-    assertThat(amount(lines, "trim/house/skirting", Unit.M)).isCloseTo(23.768, within(1e-6));
+    assertThat(amount(lines, "room-kitchen/Living/skirting", Unit.M)).isEqualTo(3);
+    assertThat(amount(lines, "trim/house/skirting", Unit.M)).isCloseTo(20.768, within(1e-6));
     var none = measured(house().with(FinishesQuestions.SKIRTING, false));
     assertThat(has(none, "trim/house/skirting")).isFalse();
+  }
+
+  // By hand: the longest board, the wall without the sliding door, is 6.105: a run of 3 leaves
+  // 3.105.
+  // The walls of the living room are 2 x (6.105 + 2.251) - 0.86 = 15.852: units of 20 m take no
+  // more.
+  @Test
+  void kitchen_units_stand_before_the_longest_boards_as_far_as_there_are_any() {
+    var pieces = TestScopes.line(measured(house()), "trim/house/skirting").pieces();
+    assertThat(pieces)
+        .filteredOn(p -> p.what().endsWith("beside kitchen units"))
+        .singleElement()
+        .satisfies(p -> assertThat(p.length().asDouble(Unit.M)).isCloseTo(3.105, within(1e-9)));
+    var lines = measured(house().with(FinishesQuestions.KITCHEN_RUN, "20"));
+    assertThat(amount(lines, "room-kitchen/Living/skirting", Unit.M))
+        .isCloseTo(15.852, within(1e-9));
+    assertThat(TestScopes.line(lines, "trim/house/skirting").pieces())
+        .noneMatch(p -> p.what().startsWith("Living"));
   }
 
   @Test
