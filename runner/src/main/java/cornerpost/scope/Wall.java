@@ -18,4 +18,15 @@ public enum Wall implements Labelled {
   public String label() {
     return label;
   }
+
+  /** The wall of the next box that it stands against; boxes that are joined face the same way. */
+  public Wall facing() {
+    return switch (this) {
+      case LEFT -> RIGHT;
+      case RIGHT -> LEFT;
+      case DOOR_END -> BLIND_END;
+      case BLIND_END -> DOOR_END;
+      case ROOF -> ROOF;
+    };
+  }
 }

@@ -206,7 +206,7 @@ final class Inside {
   List<Opening> openings(Box box, Wall wall) {
     var all = new ArrayList<>(job.scope().openingsIn(box, wall));
     for (var other : joined(box)) {
-      passThroughs(other).filter(o -> facing(o.wall()) == wall).forEach(all::add);
+      passThroughs(other).filter(o -> o.wall().facing() == wall).forEach(all::add);
     }
     return List.copyOf(all);
   }
@@ -230,16 +230,6 @@ final class Inside {
 
   private static boolean isJoined(Box box, Box to) {
     return box.joint() != Joint.NONE && box.joinedTo().filter(to.id()::equals).isPresent();
-  }
-
-  private static Wall facing(Wall wall) {
-    return switch (wall) {
-      case LEFT -> Wall.RIGHT;
-      case RIGHT -> Wall.LEFT;
-      case DOOR_END -> Wall.BLIND_END;
-      case BLIND_END -> Wall.DOOR_END;
-      case ROOF -> Wall.ROOF;
-    };
   }
 
   /**

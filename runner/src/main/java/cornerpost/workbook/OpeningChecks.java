@@ -4,6 +4,7 @@ import cornerpost.fact.Facts;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Box;
 import cornerpost.scope.BoxQuestions;
+import cornerpost.scope.Joint;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.OpeningQuestions;
@@ -14,6 +15,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Whether each opening fits its wall. Walls are measured outside along, and from the container
@@ -50,6 +52,7 @@ final class OpeningChecks {
       overlap(opening, before);
       before.add(opening);
     }
+    for (var opening : before) comesOutAt(opening, before);
   }
 
   private static boolean isComplete(Opening opening) {
@@ -156,6 +159,79 @@ final class OpeningChecks {
                         + tape.large(b.offset().in(Unit.M))
                         + " to "
                         + tape.large(b.offset().plus(b.width()).in(Unit.M))));
+  }
+
+  /**
+   * A passage goes through the facing wall of the next box at the same place, where nothing else
+   * may be; one entered in both boxes is reported at the later row.
+   */
+  private void comesOutAt(Opening passage, List<Opening> all) {
+    if (passage.kind() != OpeningKind.PASS_THROUGH || passage.wall() == Wall.ROOF) return;
+    var from = box(passage);
+    if (from.isEmpty()) return;
+    for (var other : all) {
+      boolean later = all.indexOf(other) > all.indexOf(passage);
+      if (other.wall() != passage.wall().facing()) continue;
+      if (other.kind() == OpeningKind.PASS_THROUGH && later) continue;
+      var to = box(other).filter(b -> leadsTo(from.get(), passage.wall(), b));
+      var start = to.flatMap(b -> startFrom(passage.wall(), other, b));
+      if (start.isEmpty()
+          || !crosses(start.get(), other.width(), passage.offset(), passage.width())
+          || !crosses(other.sill(), other.height(), passage.sill(), passage.height())) {
+        continue;
+      }
+      faults.faultAt(
+          passage.row().cell(OpeningQuestions.OFFSET),
+          "passage '%s' comes out at opening '%s' of box '%s'"
+              .formatted(passage.id(), other.id(), other.box()),
+          "expected a passage, entered once, with nothing facing it; there '"
+              + other.id()
+              + "' takes "
+              + tape.large(start.get().in(Unit.M))
+              + " to "
+              + tape.large(start.get().plus(other.width()).in(Unit.M)));
+      return;
+    }
+  }
+
+  /** The box an opening is in, if it says enough of how it is joined. */
+  private Optional<Box> box(Opening opening) {
+    return whole().filter(b -> b.id().equals(opening.box())).findFirst();
+  }
+
+  private Stream<Box> whole() {
+    return scope.boxes().stream()
+        .filter(b -> b.row().has(BoxQuestions.ID) && b.row().has(BoxQuestions.JOINT));
+  }
+
+  /** Where it begins as the passage's offset counts: at ends that meet, from the other corner. */
+  private Optional<Figure> startFrom(Wall passage, Opening other, Box box) {
+    return switch (passage) {
+      case LEFT, RIGHT, ROOF -> Optional.of(other.offset());
+      case DOOR_END, BLIND_END ->
+          run(box, other.wall())
+              .map(run -> Figure.constant(run.toPlainString(), Unit.M))
+              .map(run -> run.minus(other.offset()).minus(other.width()));
+    };
+  }
+
+  /** Whether a wall is joined to another box; of several boxes their places on the plot say. */
+  private boolean leadsTo(Box from, Wall wall, Box to) {
+    boolean side = wall == Wall.LEFT || wall == Wall.RIGHT;
+    var joint = side ? Joint.SIDE_BY_SIDE : Joint.END_TO_END;
+    var next = whole().filter(b -> isJoined(from, b, joint) || isJoined(b, from, joint)).toList();
+    if (!next.contains(to)) return false;
+    if (next.size() == 1) return true;
+    double turn = Math.toRadians(-from.rotation().asDouble(Unit.ONE));
+    double x = to.along().minus(from.along()).asDouble(Unit.M);
+    double y = to.across().minus(from.across()).asDouble(Unit.M);
+    double away =
+        side ? y * Math.cos(turn) - x * Math.sin(turn) : x * Math.cos(turn) + y * Math.sin(turn);
+    return wall == Wall.RIGHT || wall == Wall.BLIND_END ? away > 0 : away < 0;
+  }
+
+  private static boolean isJoined(Box box, Box to, Joint joint) {
+    return box.joint() == joint && box.joinedTo().filter(to.id()::equals).isPresent();
   }
 
   private static boolean crosses(Figure startA, Figure sizeA, Figure startB, Figure sizeB) {

@@ -103,6 +103,75 @@ class CrossChecksTest {
                 + " another kind, or a joint on sheet Containers");
   }
 
+  /** P1 is 4.25 to 5.25 m along the right side of A, up to 2.1 m; W4 is 600 x 600 mm from 1.5 m. */
+  @Test
+  void a_passage_may_not_come_out_at_another_opening() {
+    assertThat(
+            Edited.twoBox()
+                .text("Openings!C12", "left side")
+                .number("Openings!H12", 4.5)
+                .messages())
+        .containsExactly(
+            "Openings!H9: passage 'P1' comes out at opening 'W4' of box 'B'; expected a passage,"
+                + " entered once, with nothing facing it; there 'W4' takes 4.5 m to 5.1 m");
+    var beside = Edited.twoBox().text("Openings!C12", "left side").number("Openings!H12", 5.25);
+    assertThat(beside.messages()).isEmpty();
+    var above = Edited.twoBox().text("Openings!C12", "left side").number("Openings!H12", 4.5);
+    assertThat(above.number("Openings!G12", 2100).messages())
+        .noneMatch(m -> m.contains("comes out"));
+  }
+
+  /** P2 is entered in A at 10.4 m; the same way entered again in B is the later row's fault. */
+  @Test
+  void a_passage_is_entered_once() {
+    assertThat(
+            Edited.twoBox()
+                .text("Openings!C12", "left side")
+                .text("Openings!D12", "pass-through to next box")
+                .number("Openings!G12", 0)
+                .number("Openings!H12", 10.5)
+                .messages())
+        .filteredOn(m -> m.contains("comes out"))
+        .containsExactly(
+            "Openings!H12: passage 'W4' comes out at opening 'P2' of box 'A'; expected a passage,"
+                + " entered once, with nothing facing it; there 'P2' takes 10.4 m to 11.3 m");
+  }
+
+  /** C stands to the left of A: a window in its left side does not face what leads from A to B. */
+  @Test
+  void of_two_boxes_joined_to_one_the_passage_leads_to_that_on_its_side() {
+    var row =
+        Edited.twoBox()
+            .row("Containers", 7, "C", "40 ft high cube", "", "", "A", "side by side", 12.192)
+            .number("Containers!L7", -2.438)
+            .text("Openings!C12", "left side")
+            .number("Openings!H12", 4.5);
+    assertThat(row.messages()).anyMatch(m -> m.startsWith("Openings!H9: passage 'P1' comes out"));
+    row.text("Openings!B12", "C");
+    assertThat(row.messages()).noneMatch(m -> m.contains("comes out"));
+  }
+
+  /**
+   * In line, 2.438 m wide: 0.5 to 1.4 m from the right corner is 1.038 to 1.938 m from the left.
+   */
+  @Test
+  void ends_that_meet_are_counted_from_the_other_corner() {
+    var line =
+        Edited.twoBox()
+            .text("Containers!F6", "end to end")
+            .number("Containers!G6", 2.438)
+            .text("Openings!C9", "blind end")
+            .number("Openings!H9", 0.5)
+            .number("Openings!E9", 900)
+            .text("Openings!C12", "door end");
+    assertThat(line.number("Openings!H12", 1.8).messages())
+        .filteredOn(m -> m.contains("comes out"))
+        .containsExactly(
+            "Openings!H9: passage 'P1' comes out at opening 'W4' of box 'B'; expected a passage,"
+                + " entered once, with nothing facing it; there 'W4' takes 0.038 m to 0.638 m");
+    assertThat(line.number("Openings!H12", 0.4).messages()).noneMatch(m -> m.contains("comes out"));
+  }
+
   @Test
   void a_joint_entered_on_both_rows_is_a_fault_of_the_later_one() {
     assertThat(
