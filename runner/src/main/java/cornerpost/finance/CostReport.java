@@ -21,7 +21,8 @@ import java.util.function.Predicate;
  * back, what is in place, what it takes to finish, and why it will cost more or less than budgeted.
  *
  * <p>What remains is the remaining part of the line at today's price or quote, or the rest of the
- * contract if that is more; never the budget less what was paid.
+ * contract if that is more; never the budget less what was paid. A line that brings money in, such
+ * as what is sold, has an amount below nothing; its receipts are entered below nothing too.
  */
 public final class CostReport {
   private static final BigDecimal ZERO = BigDecimal.ZERO;
@@ -256,10 +257,12 @@ public final class CostReport {
     // are.
     boolean goesOn = l.treatment() == Treatment.TIME && l.leastToCome().signum() > 0;
     boolean done = share.compareTo(BigDecimal.ONE) >= 0 && !goesOn;
-    var spent = e.invoiced().max(e.paid());
+    boolean income = l.amount().signum() < 0 && !reserve && !gone;
+    var spent = income ? e.invoiced().min(e.paid()) : e.invoiced().max(e.paid());
     var there = inPlace.add(e.stored());
     BigDecimal toDate;
     if (reserve || gone) toDate = spent;
+    else if (income) toDate = done && spent.signum() < 0 ? spent : spent.min(there);
     else if (done && spent.signum() > 0) toDate = spent.max(e.committed());
     else toDate = spent.max(there);
     BigDecimal toComplete;
@@ -267,6 +270,8 @@ public final class CostReport {
       toComplete = rule == ContingencyRule.ALL_LEFT ? revised.max(ZERO) : l.amount().subtract(part);
     } else if (gone) {
       toComplete = ZERO;
+    } else if (income) {
+      toComplete = done ? ZERO : l.amount().subtract(there).min(ZERO);
     } else {
       var least = done ? ZERO : Money.halfUp(l.amount().multiply(l.leastToCome()), decimals);
       toComplete =

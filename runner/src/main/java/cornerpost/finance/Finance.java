@@ -12,9 +12,8 @@ import java.util.Optional;
  *
  * @param months from the first payment to the last
  * @param stages what each stage costs, has cost and still costs; interest is not among it
- * @param draws of the loan: once money has moved those to come; none without a loan
- * @param status once money has moved, by the cost ledger: where the loan stands
- * @param firstReview before that, where there is a loan
+ * @param draws of the loan, those to come; none without a loan
+ * @param status where there is a loan, or the cost ledger holds an entry: where the money stands
  * @param delays first those entered, then what a late delivery of the boxes would do
  */
 public record Finance(
@@ -24,8 +23,7 @@ public record Finance(
     Balance balance,
     List<DelayEffect> delays,
     InterestSum interest,
-    Optional<LoanStatus> status,
-    Optional<FirstReview> firstReview) {
+    Optional<LoanStatus> status) {
 
   /**
    * One month of cash.
@@ -149,10 +147,10 @@ public record Finance(
 
   /** The first line of the lender's review; empty where there is no loan. */
   public Optional<String> verdict(String currency) {
-    return status.map(s -> s.verdict(currency)).or(() -> firstReview.map(f -> f.verdict(currency)));
+    return status.map(s -> s.verdict(currency));
   }
 
-  /** Before money has moved. */
+  /** Without a loan, before money has moved. */
   public Finance(
       List<CashMonth> months,
       List<Draw> draws,
@@ -160,7 +158,7 @@ public record Finance(
       Balance balance,
       List<DelayEffect> delays,
       InterestSum interest) {
-    this(months, draws, stages, balance, delays, interest, Optional.empty(), Optional.empty());
+    this(months, draws, stages, balance, delays, interest, Optional.empty());
   }
 
   /** Without interest. */

@@ -33,20 +33,7 @@ public final class Flags {
         && !r.line().firm();
   }
 
-  /** What can be told before any money has moved. */
-  static List<Flag> before(FirstReview.Input in) {
-    var flags = new Flags();
-    flags.money(Sign.SHORT, below(in.balance().surplus()));
-    flags.money(Sign.CASH, below(in.leastCash()));
-    flags.money(Sign.NO_QUOTE, in.noFirmPrice());
-    flags.count(Sign.ENDED, in.quotesEnded());
-    flags.count(Sign.LICENSED, in.licensed());
-    flags.time(in.terms(), in.finish());
-    flags.value(in.terms());
-    return flags.all;
-  }
-
-  /** Once money has moved. */
+  /** All of them, raised or not. */
   static List<Flag> of(
       LoanTerms terms,
       List<Row> rows,

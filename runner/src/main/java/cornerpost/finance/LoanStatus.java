@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * Where a loan for building stands once money has moved: the lender's figures.
+ * Where a loan for building stands: the lender's figures, from the first day on.
  *
  * @param rows of the cost report, the interest last
  * @param plannedPeriods the plan that earned value is measured against, by its periods
@@ -90,6 +90,11 @@ public record LoanStatus(
         Flags.of(terms, rows, outlook, holding, stages, contingency, facts),
         facts,
         decimals);
+  }
+
+  /** Whether the cost ledger holds an entry. */
+  public boolean moneyMoved() {
+    return rows.stream().anyMatch(r -> !r.entered().equals(CostReport.Entered.NONE));
   }
 
   /** The answer in a sentence, with the currency's code. */

@@ -4,7 +4,6 @@ import cornerpost.check.Check;
 import cornerpost.finance.CashFlow;
 import cornerpost.finance.CostToComplete;
 import cornerpost.finance.Finance;
-import cornerpost.finance.FirstReview;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.LoanTerms;
 import cornerpost.measure.Money;
@@ -31,7 +30,6 @@ final class MoneyPlan {
   private final List<Finance.StageMoney> stages;
   private final Finance.Balance balance;
   private final Optional<LoanStatus> status;
-  private final Optional<FirstReview> firstReview;
 
   MoneyPlan(
       Scope scope,
@@ -57,7 +55,7 @@ final class MoneyPlan {
             .reduce(programme.moveIn(), (a, b) -> a.isAfter(b) ? a : b);
     var events = DrawEvents.of(tasks, terms.draws(), completion);
     cash = CashFlow.of(terms, payments, allowance, events, completion, decimals);
-    if (!scope.ledger().isEmpty()) {
+    if (!scope.ledger().isEmpty() || terms.loan().signum() > 0) {
       var made =
           new StatusMaker(scope, estimate, tasks, terms, payments, events, status, completion)
               .make(
@@ -67,7 +65,6 @@ final class MoneyPlan {
                   licensed(checks));
       this.status = Optional.of(made);
       balance = balance(made);
-      firstReview = Optional.empty();
       stages = made.stageMoney();
       return;
     }
@@ -84,12 +81,6 @@ final class MoneyPlan {
             stages,
             estimate.total(),
             decimals);
-    firstReview =
-        terms.loan().signum() == 0
-            ? Optional.empty()
-            : Optional.of(
-                new FirstReviewMaker(estimate, terms, status)
-                    .make(states, balance, cash, programme.moveIn(), hireADay(), licensed(checks)));
   }
 
   /** Checks on licensed trades that the owner does himself. */
@@ -130,8 +121,7 @@ final class MoneyPlan {
         balance,
         delays,
         cash.interest(),
-        status,
-        firstReview);
+        status);
   }
 
   /** What is paid by the month, for a day: hire, insurance and rent with their tax. */

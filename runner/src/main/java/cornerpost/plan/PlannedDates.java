@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,11 +43,9 @@ final class PlannedDates {
     static Span of(LocalDate first, LocalDate last) {
       return new Span(first.isAfter(last) ? last : first, last);
     }
-  }
 
-  private record Stretch(Stage stage, LocalDate first, LocalDate last, BigDecimal amount) {
-    /** Evenly by the day, the last one counted. */
-    BigDecimal by(LocalDate day) {
+    /** The part of an amount that has come by a day: evenly, the last day counted. */
+    BigDecimal by(LocalDate day, BigDecimal amount) {
       if (day.isBefore(first)) return BigDecimal.ZERO;
       if (!day.isBefore(last)) return amount;
       return amount
@@ -124,45 +123,49 @@ final class PlannedDates {
     var whole = whole();
     var first = whole.first();
     var last = whole.last();
-    var stretches = new ArrayList<Stretch>();
+    var amounts = new HashMap<Stage, Map<Span, BigDecimal>>(); // lines of the same days at once
     for (var l : estimate.lines()) {
       var treatment = StatusMaker.treatment(l.kind());
       if (l.money().signum() <= 0) continue;
       if (treatment == Treatment.TIME) {
-        stretches.add(new Stretch(l.stage(), first, last, l.money()));
+        add(amounts, l, whole);
       } else if (treatment == Treatment.WORK) {
-        var span = of(l);
-        stretches.add(new Stretch(l.stage(), span.first(), span.last(), l.money()));
+        add(amounts, l, of(l));
       }
     }
     var ends = new ArrayList<LocalDate>();
-    var latest = stretches.stream().map(Stretch::last).max(LocalDate::compareTo).orElse(last);
+    var latest =
+        amounts.values().stream()
+            .flatMap(m -> m.keySet().stream())
+            .map(Span::last)
+            .max(LocalDate::compareTo)
+            .orElse(last);
     var planEnd = latest.isAfter(last) ? latest : last;
     for (int k = 1; ends.isEmpty() || ends.get(ends.size() - 1).isBefore(planEnd); k++) {
       ends.add(first.plusMonths(k).minusDays(1));
     }
-    var parts = ends.stream().map(e -> parts(stages, stretches, e)).toList();
+    var parts = ends.stream().map(e -> parts(stages, amounts, e)).toList();
     // Work of the status date itself is not done when the day begins.
     return new PlannedValue.Parts(
-        name,
-        stages,
-        ends,
-        parts,
-        parts(stages, stretches, status.minusDays(1)),
-        time(first, ends));
+        name, stages, ends, parts, parts(stages, amounts, status.minusDays(1)), time(first, ends));
+  }
+
+  private static void add(Map<Stage, Map<Span, BigDecimal>> amounts, CostLine l, Span span) {
+    amounts
+        .computeIfAbsent(l.stage(), s -> new LinkedHashMap<>())
+        .merge(span, l.money(), BigDecimal::add);
   }
 
   private static List<BigDecimal> parts(
-      List<Stage> stages, List<Stretch> stretches, LocalDate day) {
+      List<Stage> stages, Map<Stage, Map<Span, BigDecimal>> amounts, LocalDate day) {
     return stages.stream()
         .map(
             s -> {
               var all = BigDecimal.ZERO;
               var come = BigDecimal.ZERO;
-              for (var x : stretches) {
-                if (x.stage() != s) continue;
-                all = all.add(x.amount());
-                come = come.add(x.by(day));
+              for (var x : amounts.getOrDefault(s, Map.of()).entrySet()) {
+                all = all.add(x.getValue());
+                come = come.add(x.getKey().by(day, x.getValue()));
               }
               return all.signum() == 0
                   ? BigDecimal.ONE

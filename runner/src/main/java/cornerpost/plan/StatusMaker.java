@@ -1,5 +1,7 @@
 package cornerpost.plan;
 
+import static java.util.stream.Collectors.groupingBy;
+
 import cornerpost.finance.CostReport;
 import cornerpost.finance.CostReport.Line;
 import cornerpost.finance.CostReport.Treatment;
@@ -26,7 +28,9 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -106,8 +110,9 @@ final class StatusMaker {
     var lines = new ArrayList<Line>();
     var known = new HashSet<String>();
     var allowed = LineStates.daysAllowed(scope);
+    var byStage = estimate.lines().stream().collect(groupingBy(CostLine::stage));
     for (var stage : Stage.values()) {
-      var of = estimate.lines().stream().filter(l -> l.stage() == stage).toList();
+      var of = byStage.getOrDefault(stage, List.of());
       for (int turn = 0; turn < 2; turn++) { // what is reckoned on top comes after the rest
         for (var l : of) {
           if (onTop(l.kind()) != (turn == 1)) continue;
@@ -232,6 +237,8 @@ final class StatusMaker {
 
   private List<Outlook.Span> spans(List<Stage> stages) {
     var interest = new Interest(terms.rate(), terms.dayCount(), decimals);
+    var due = stages.stream().map(s -> byDay(s, Payment::due)).toList();
+    var place = stages.stream().map(s -> byDay(s, Payment::inPlace)).toList();
     var spans = new ArrayList<Outlook.Span>();
     var last = YearMonth.from(end);
     for (var m = YearMonth.from(status); !m.isAfter(last); m = m.plusMonths(1)) {
@@ -246,8 +253,8 @@ final class StatusMaker {
               to,
               interest.days(from, to),
               draw(m, ending),
-              shares(stages, by, Payment::due),
-              shares(stages, by, Payment::inPlace)));
+              due.stream().map(d -> share(d, by)).toList(),
+              place.stream().map(d -> share(d, by)).toList()));
     }
     return spans;
   }
@@ -269,26 +276,27 @@ final class StatusMaker {
             ending));
   }
 
-  /** What is planned after the status date by stage: the part that has come by a day. */
-  private List<BigDecimal> shares(
-      List<Stage> stages, LocalDate by, Function<Payment, LocalDate> day) {
-    return stages.stream()
-        .map(
-            s -> {
-              var ahead =
-                  payments.stream()
-                      .filter(p -> p.stage() == s && p.amount().signum() > 0)
-                      .filter(p -> !day.apply(p).isBefore(status))
-                      .toList();
-              var all = sum(ahead);
-              if (all.signum() == 0) return BigDecimal.ONE; // late already: it comes at once
-              var come = sum(ahead.stream().filter(p -> !day.apply(p).isAfter(by)).toList());
-              return rounded(come.divide(all, Ratio.PRECISION));
-            })
-        .toList();
+  /** What is planned of a stage from the status date on: by day, all that has come by then. */
+  private NavigableMap<LocalDate, BigDecimal> byDay(Stage stage, Function<Payment, LocalDate> day) {
+    var amounts = new TreeMap<LocalDate, BigDecimal>();
+    for (var p : payments) {
+      if (p.stage() != stage || p.amount().signum() <= 0) continue;
+      var at = day.apply(p);
+      if (!at.isBefore(status)) amounts.merge(at, p.amount(), BigDecimal::add);
+    }
+    var sum = BigDecimal.ZERO;
+    for (var e : amounts.entrySet()) {
+      sum = sum.add(e.getValue());
+      e.setValue(sum);
+    }
+    return amounts;
   }
 
-  private static BigDecimal sum(List<Payment> payments) {
-    return payments.stream().map(Payment::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+  /** The part that has come by a day. */
+  private static BigDecimal share(NavigableMap<LocalDate, BigDecimal> amounts, LocalDate by) {
+    if (amounts.isEmpty()) return BigDecimal.ONE; // late already: it comes at once
+    var come = amounts.floorEntry(by);
+    if (come == null) return BigDecimal.ZERO;
+    return rounded(come.getValue().divide(amounts.lastEntry().getValue(), Ratio.PRECISION));
   }
 }

@@ -1,7 +1,6 @@
 package cornerpost.report;
 
 import cornerpost.finance.CostReport;
-import cornerpost.finance.FirstReview;
 import cornerpost.finance.Flag;
 import cornerpost.finance.Flags;
 import cornerpost.finance.LoanStatus;
@@ -20,10 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/**
- * The lender's review: the answer first, reasons under it, then lines, stages and months once money
- * has moved.
- */
+/** The lender's review: the answer first, reasons under it, then lines, stages and months. */
 final class LenderSection {
   private static final int MOST_LINES = 12;
   private static final String ALL_LINES = "#lender-lines-total";
@@ -77,38 +73,9 @@ final class LenderSection {
   }
 
   void into(Map<String, Object> model) {
-    var first = plan.finance().firstReview();
-    model.put("reviewed", status.isPresent() || first.isPresent());
-    model.put("moneyMoved", status.isPresent());
-    first.ifPresent(f -> into(model, f));
+    model.put("reviewed", status.isPresent());
+    model.put("moneyMoved", status.filter(LoanStatus::moneyMoved).isPresent());
     status.ifPresent(s -> into(model, s));
-  }
-
-  private void into(Map<String, Object> model, FirstReview f) {
-    model.put("verdict", f.verdict(currency()));
-    review(model, f.balance().surplus(), f.stresses(), f.terms());
-    var b = f.balance();
-    model.put(
-        "reasons",
-        List.of(
-            new Figure("Loan not drawn", cents(b.undrawn()), "#lender-draws"),
-            new Figure("Borrower's own cash", cents(b.cash()), "#money"),
-            new Figure(
-                "Cost to complete", cents(b.costToComplete().negate()), "#lender-stages-total"),
-            new Figure("Interest to completion", cents(b.interestToCome().negate()), "#money")));
-    var rows = new ArrayList<Figure>();
-    rows.add(new Figure("Total cost", cents(plan.estimate().total()), "#money"));
-    rows.add(
-        new Figure(
-            "Draws as planned", Integer.toString(plan.finance().draws().size()), "#lender-draws"));
-    rows.add(
-        new Figure(
-            "Contingency over the rest to complete",
-            percent(f.contingencyShare()),
-            "#lender-stages-total"));
-    ratiosAndTime(rows, f.finish(), f.terms());
-    model.put("keyFigures", rows);
-    model.put("signs", f.flags().stream().map(x -> sign(x, before(x, f))).toList());
   }
 
   private void review(
@@ -262,17 +229,6 @@ final class LenderSection {
                         "#way")));
   }
 
-  /** What raises a sign before money has moved. */
-  private static String before(Flag f, FirstReview review) {
-    return switch (f.sign()) {
-      case SHORT -> "#lender-stages-total";
-      case CASH -> "#money";
-      case NO_QUOTE, ENDED ->
-          review.largestUnquoted().map(l -> "#" + Anchors.line(l)).orElse("#money");
-      default -> always(f.sign());
-    };
-  }
-
   /** What raises a sign most. */
   private String link(Sign sign, LoanStatus s) {
     return switch (sign) {
@@ -364,11 +320,13 @@ final class LenderSection {
   /** The lines with most still to pay or most above their budget; all stand in the workbook. */
   private List<LineRow> lines(LoanStatus s) {
     return s.rows().stream()
+        .map(r -> Map.entry(r.over().max(r.toPay()), r)) // once a line, not once a comparison
         .sorted(
-            Comparator.comparing((CostReport.Row r) -> r.over().max(r.toPay()))
+            Map.Entry.<BigDecimal, CostReport.Row>comparingByKey()
                 .reversed()
-                .thenComparing(r -> r.line().id()))
+                .thenComparing(e -> e.getValue().line().id()))
         .limit(MOST_LINES)
+        .map(Map.Entry::getValue)
         .map(
             r ->
                 new LineRow(

@@ -1,7 +1,6 @@
 package cornerpost.report;
 
 import cornerpost.finance.Finance;
-import cornerpost.finance.FirstReview;
 import cornerpost.plan.Plan;
 import cornerpost.risk.RiskResult;
 import cornerpost.risk.Spread;
@@ -90,28 +89,12 @@ final class MoneyJson {
           out.number("cost", d.cost());
           out.text("words", d.words());
         });
-    if (f.firstReview().isPresent()) {
-      out.object("firstReview", () -> firstReview(f.firstReview().get()));
-    } else {
-      out.text("firstReview", java.util.Optional.empty());
-    }
     if (f.status().isPresent()) {
       var status = new StatusJson(f.status().get(), out);
       out.object("status", () -> status.write(plan.estimate().currency().getCurrencyCode()));
     } else {
       out.text("status", java.util.Optional.empty());
     }
-  }
-
-  private void firstReview(FirstReview r) {
-    out.text("verdict", r.verdict(plan.estimate().currency().getCurrencyCode()));
-    out.number("contingency", r.contingency());
-    out.number("work", r.work());
-    out.number("contingencyShare", r.contingencyShare());
-    StatusJson.whatIf(r.stresses(), out);
-    StatusJson.signs(r.flags(), out);
-    out.date("finish", r.finish());
-    out.text("maturity", r.terms().maturity());
   }
 
   private void balance(Finance.Balance b) {

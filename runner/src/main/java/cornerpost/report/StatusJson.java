@@ -12,7 +12,7 @@ import cornerpost.scope.Stage;
 import java.util.List;
 import java.util.Locale;
 
-/** The part of the JSON that tells where the loan stands once money has moved. */
+/** The part of the JSON that tells where the loan stands. */
 final class StatusJson {
   private final LoanStatus status;
   private final JsonOut out;
@@ -25,7 +25,8 @@ final class StatusJson {
   void write(String currency) {
     out.text("verdict", status.verdict(currency));
     out.object("holding", this::holding);
-    out.objects("lines", status.rows(), this::line);
+    // Before money has moved the lines are those of the bill: nothing stands beside them.
+    out.objects("lines", status.moneyMoved() ? status.rows() : List.of(), this::line);
     out.objects("scheduleOfValues", status.stages(), this::stage);
     out.object("request", this::request);
     out.object("contingency", this::contingency);

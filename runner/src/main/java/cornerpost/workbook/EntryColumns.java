@@ -42,15 +42,36 @@ record EntryColumns(String sheet, String key, Map<String, String> letters, int f
 
   /** The sum of a column over the rows of an id. */
   String sum(String column, String id) {
+    return sumAt(column, quoted(id));
+  }
+
+  /**
+   * The sum of a column over the rows of the id that a cell holds.
+   *
+   * @param cell such as {@code $A7}; what it holds must be {@link #isPlain}
+   */
+  String sumAt(String column, String cell) {
     if (!letters.containsKey(column)) return "0";
-    return "SUMIFS(" + range(letters.get(column)) + "," + criteria(id) + ")";
+    return "SUMIFS(" + range(letters.get(column)) + "," + range(key) + "," + cell + ")";
+  }
+
+  /** Whether an id found in a cell means itself: no wildcard is in it. */
+  static boolean isPlain(String id) {
+    return id.indexOf('*') < 0 && id.indexOf('?') < 0 && id.indexOf('~') < 0;
   }
 
   /** Whether the rows of an id hold a number in a column that meets a condition. */
   String holds(String column, String id, String condition) {
+    return holdsAt(column, quoted(id), condition);
+  }
+
+  /** The same for the id that a cell holds, as in {@link #sumAt}. */
+  String holdsAt(String column, String cell, String condition) {
     if (!letters.containsKey(column)) return "FALSE";
     return "COUNTIFS("
-        + criteria(id)
+        + range(key)
+        + ","
+        + cell
         + ","
         + range(letters.get(column))
         + ",\""
@@ -59,8 +80,8 @@ record EntryColumns(String sheet, String key, Map<String, String> letters, int f
   }
 
   /** The id is written out where it has a wildcard in it, its wildcards marked as plain. */
-  private String criteria(String id) {
-    return range(key) + "," + Addresses.quoted(id.replaceAll("([*?~])", "~$1"));
+  private static String quoted(String id) {
+    return Addresses.quoted(id.replaceAll("([*?~])", "~$1"));
   }
 
   private String range(String letter) {

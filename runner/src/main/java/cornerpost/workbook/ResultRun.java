@@ -32,11 +32,13 @@ final class ResultRun {
     this.quotes = QuoteColumns.find(workbook);
   }
 
-  /** The lender's figures, and a place to write them; empty before money has moved. */
+  /**
+   * The lender's figures, and a place to write them; empty without a loan before money has moved.
+   */
   Optional<LoanStatus> status(ResultSheet sheet) {
     var status = plan.finance().status();
     if (status.isEmpty() && pages.containsKey(sheet)) {
-      page(sheet).text(3, 0, "Nothing is entered on sheet Cost ledger.");
+      page(sheet).text(3, 0, "There is no loan, and nothing is entered on sheet Cost ledger.");
     }
     return status;
   }

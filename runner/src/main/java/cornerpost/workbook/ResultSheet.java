@@ -35,10 +35,12 @@ enum ResultSheet {
           + " asked for."),
   CREW_LOAD("Crew load", "Days of work of each crew, week by week. Dates need a new run."),
   CASH_FLOW("Cash flow", "What is paid out, drawn and owed, month by month. Needs a new run."),
-  DRAWS("Draws", "What the lender pays in, and what each payment waits for. Needs a new run."),
+  DRAWS(
+      "Draws",
+      "What the lender pays in, and what each payment waits for. The amounts are live; days need a new"
+          + " run."),
   COST_TO_COMPLETE(
-      "Cost to complete",
-      "What each stage still costs, and whether the money left covers it. The budget is live."),
+      "Cost to complete", "What each stage still costs, and whether the money left covers it."),
   BASELINE(
       "Baseline",
       "Plans that were kept, and this one against the last of them. Name another one under Keep as"
@@ -95,15 +97,11 @@ enum ResultSheet {
     this.purpose = purpose;
   }
 
-  /**
-   * Whether it has something to show: some only once money has moved, the review also before, where
-   * there is a loan.
-   */
+  /** Whether it has something to show: some only where there is a loan, or once money has moved. */
   boolean isNeeded(Finance finance) {
     return switch (this) {
-      case COST_REPORT, SCHEDULE_OF_VALUES, MONEY_TO_COME, EARNED_VALUE ->
+      case COST_REPORT, SCHEDULE_OF_VALUES, MONEY_TO_COME, EARNED_VALUE, LENDER_REVIEW ->
           finance.status().isPresent();
-      case LENDER_REVIEW -> finance.status().isPresent() || finance.firstReview().isPresent();
       default -> true;
     };
   }

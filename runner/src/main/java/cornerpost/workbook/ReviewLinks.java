@@ -1,11 +1,8 @@
 package cornerpost.workbook;
 
-import cornerpost.finance.FirstReview;
 import cornerpost.finance.Flag;
 import cornerpost.finance.LoanStatus;
-import cornerpost.finance.Sign;
 import cornerpost.plan.DatedTask;
-import cornerpost.scope.LoanQuestions;
 import cornerpost.scope.Question;
 import cornerpost.takeoff.BuildTask;
 import java.util.Comparator;
@@ -19,22 +16,7 @@ final class ReviewLinks {
     this.run = run;
   }
 
-  /** Of a sign that can be raised before money has moved. */
-  Optional<String> before(Flag flag, FirstReview review) {
-    return switch (flag.sign()) {
-      case SHORT -> Optional.of(SheetCostToComplete.SURPLUS);
-      case CASH -> Optional.of(SheetCashFlow.leastCash(run.plan.finance().months()));
-      case NO_QUOTE ->
-          review
-              .largestUnquoted()
-              .flatMap(run.addresses::costRow)
-              .map(r -> Addresses.range(CostPlanColumn.AMOUNT, r, r).split(":")[0]);
-      case ENDED -> Optional.of("Quotes!A1");
-      default -> always(flag.sign());
-    };
-  }
-
-  /** Of a sign once money has moved. */
+  /** Of a sign. */
   Optional<String> of(Flag flag, LoanStatus status) {
     return switch (flag.sign()) {
       case SHORT -> Optional.of(LoanItem.SHORT.cell());
@@ -48,16 +30,7 @@ final class ReviewLinks {
       case EARLY -> Optional.of(LoanItem.EARLY.cell());
       case MATURITY -> Optional.of(LoanItem.LATE.cell());
       case VALUE -> Optional.of(LoanItem.ABOVE_VALUE.cell());
-      case LICENSED -> always(flag.sign());
-    };
-  }
-
-  private Optional<String> always(Sign sign) {
-    return switch (sign) {
       case LICENSED -> check();
-      case MATURITY -> finish();
-      case VALUE -> loan(LoanQuestions.VALUE);
-      default -> Optional.empty();
     };
   }
 

@@ -1,7 +1,9 @@
 package cornerpost.workbook;
 
+import cornerpost.finance.CostReport;
 import cornerpost.finance.Flag;
 import cornerpost.finance.Flags;
+import cornerpost.finance.LoanStatus;
 import cornerpost.finance.LoanTerms;
 import cornerpost.finance.Sign;
 import cornerpost.finance.Verdict;
@@ -40,7 +42,7 @@ final class ReviewPage {
   }
 
   /** The answer in the first line. */
-  void verdict(int surplusRow, String words, LocalDate status) {
+  void verdict(int surplusRow, LoanStatus status) {
     var look =
         page.plain()
             .strong()
@@ -67,16 +69,39 @@ final class ReviewPage {
             + "&"
             + Addresses.quoted(Verdict.LEFT_OVER)
             + ")",
-        words,
+        status.verdict(run.currency()),
         look);
     for (int c = 1; c <= LAST_COLUMN; c++) page.cell(3, c, look);
     page.merge(3, 0, LAST_COLUMN);
     page.height(3, 30);
-    page.text(
+    var where =
+        SheetPrint.name(run)
+            + ", on "
+            + Days.shown(status.facts().status())
+            + ", all in "
+            + run.currency();
+    var nothing = "; nothing is entered on Cost ledger yet";
+    page.formula(
         4,
         0,
-        SheetPrint.name(run) + ", on " + Days.shown(status) + ", all in " + run.currency(),
+        Addresses.quoted(where)
+            + "&IF(AND("
+            + LoanItem.DRAWN.cell()
+            + "=0,"
+            + LoanItem.PAID.cell()
+            + "=0,"
+            + LoanItem.INVOICED.cell()
+            + "=0),"
+            + Addresses.quoted(nothing)
+            + ",\"\")",
+        nothingMoved(status) ? where + nothing : where,
         page.plain().inInk(SheetStyle.QUIET));
+  }
+
+  private static boolean nothingMoved(LoanStatus s) {
+    return s.holding().drawn().signum() == 0
+        && s.holding().paid().signum() == 0
+        && CostReport.sum(s.rows(), r -> true, r -> r.entered().invoiced()).signum() == 0;
   }
 
   void section(String name) {
@@ -96,12 +121,6 @@ final class ReviewPage {
   void money(String name, String formula, BigDecimal value, String target, String how) {
     page.formula(row, 1, cents(formula), value, page.number(run.moneyFormat()));
     named(name, Optional.of(target), how);
-  }
-
-  /** An amount of this page's own, without a link. */
-  void money(String name, String formula, BigDecimal value, String how) {
-    page.formula(row, 1, cents(formula), value, page.number(run.moneyFormat()));
-    named(name, Optional.empty(), how);
   }
 
   /** What is left over: the sum of the section. */
@@ -161,36 +180,8 @@ final class ReviewPage {
         "Over the value on completion");
   }
 
-  /** The loan over what it is for: the cost, and the value if one is entered. */
-  void ratios(ReviewLinks links) {
-    var b = run.plan.finance().balance();
-    ratio(
-        "Loan to cost",
-        "SUM(" + run.addresses.costColumn(CostPlanColumn.AMOUNT) + ")",
-        b.loanToCost(),
-        Optional.of(SheetCostPlan.TOTAL),
-        "Over the total of the cost plan; land is not in it");
-    if (b.loanToValue().isEmpty()) return;
-    ratio(
-        "Loan to value",
-        run.loan(LoanQuestions.VALUE),
-        b.loanToValue(),
-        links.loan(LoanQuestions.VALUE),
-        "Over the value on completion");
-  }
-
   private void date(String name, LocalDate date, Optional<String> target, String how) {
     page.date(row, 1, date, page.dateLook());
-    named(name, target, how);
-  }
-
-  /** The loan over something. */
-  private void ratio(
-      String name, String of, Optional<BigDecimal> ratio, Optional<String> target, String how) {
-    var formula = "IF(" + of + "=0,\"n/a\"," + run.loan(LoanQuestions.AMOUNT) + "/" + of + ")";
-    var look = page.number("0.0%");
-    if (ratio.isPresent()) page.formula(row, 1, formula, ratio.get(), look);
-    else page.text(row, 1, "n/a", look);
     named(name, target, how);
   }
 
@@ -204,19 +195,6 @@ final class ReviewPage {
         maturity.get(),
         links.loan(LoanQuestions.MATURITY),
         days >= 0 ? days + " days of float after the finish" : -days + " days too early");
-  }
-
-  /** What the loan is above the supervisory limit; empty without a value. */
-  Optional<String> overValue(LoanTerms terms) {
-    if (terms.value().isEmpty()) return Optional.empty();
-    return Optional.of(
-        "MAX(0,"
-            + run.loan(LoanQuestions.AMOUNT)
-            + "-"
-            + Flags.MOST_LOAN_TO_VALUE.toPlainString()
-            + "*"
-            + run.loan(LoanQuestions.VALUE)
-            + ")");
   }
 
   private void named(String name, Optional<String> target, String how) {

@@ -28,7 +28,7 @@ final class SheetCashFlow {
     page.widths(14, 15, 15, 15, 15, 15, 15);
     var since =
         run.plan.finance().status().isPresent()
-            ? ", as planned from the start; what has moved since and the months to come stand on sheet "
+            ? ", as planned from the start, each draw on its day; the months to come as the lender's review takes them stand on sheet "
                 + ResultSheet.MONEY_TO_COME.title()
             : "";
     page.text(2, 0, "All in " + run.currency() + since, page.plain().inInk(SheetStyle.QUIET));
@@ -109,14 +109,5 @@ final class SheetCashFlow {
 
   private static String reference(String letter, int last) {
     return "'Cash flow'!$" + letter + "$" + Addresses.FIRST_ROW + ":$" + letter + "$" + last;
-  }
-
-  /** The cell of the month in which the borrower's cash is least. */
-  static String leastCash(List<CashMonth> months) {
-    int least = 0;
-    for (int i = 1; i < months.size(); i++) {
-      if (months.get(i).cash().compareTo(months.get(least).cash()) < 0) least = i;
-    }
-    return "'Cash flow'!$F$" + (Addresses.FIRST_ROW + least);
   }
 }

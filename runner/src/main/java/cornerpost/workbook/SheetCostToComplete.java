@@ -11,12 +11,6 @@ import java.util.function.Function;
 
 /** Sheet Cost to complete: what is still to pay, and whether the money left covers it. */
 final class SheetCostToComplete {
-  static final String UNDRAWN = cell(1);
-  static final String CASH = cell(2);
-  static final String TO_COMPLETE = cell(3);
-  static final String INTEREST = cell(4);
-  static final String SURPLUS = cell(5);
-
   private static final int LABEL = 6;
   private static final int VALUE = 7;
 
@@ -85,9 +79,7 @@ final class SheetCostToComplete {
     }
   }
 
-  /**
-   * Once money has moved the stages are the sums of the Cost report; interest has its own place.
-   */
+  /** With a loan the stages are the sums of the Cost report; interest has its own place. */
   private void fromReport(int row, StageMoney s, SheetStyle money) {
     page.formula(row, 1, report(CostReportColumn.REVISED, row), s.budget(), money);
     page.formula(
@@ -134,11 +126,6 @@ final class SheetCostToComplete {
     } else {
       page.number(row, 1, s.budget(), money);
     }
-  }
-
-  /** A cell of the balance, from any sheet. */
-  private static String cell(int row) {
-    return "'Cost to complete'!$H$" + (Addresses.FIRST_ROW + row);
   }
 
   private void balance() {

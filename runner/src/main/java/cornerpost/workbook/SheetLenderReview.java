@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Sheet Lender review once money has moved: one page, the answer first, each figure with a link to
- * the row that shows how it comes about.
+ * Sheet Lender review: one page, the answer first, each figure with a link to the row that shows
+ * how it comes about.
  */
 final class SheetLenderReview {
   private final ResultRun run;
@@ -25,15 +25,12 @@ final class SheetLenderReview {
   }
 
   static void write(ResultRun run) {
-    var first = run.plan.finance().firstReview();
-    if (first.isPresent()) new SheetFirstReview(run, first.get()).write();
-    else
-      run.status(ResultSheet.LENDER_REVIEW).ifPresent(s -> new SheetLenderReview(run, s).write());
+    run.status(ResultSheet.LENDER_REVIEW).ifPresent(s -> new SheetLenderReview(run, s).write());
   }
 
   private void write() {
     int surplus = balance();
-    page.verdict(surplus, status.verdict(run.currency()), status.facts().status());
+    page.verdict(surplus, status);
     stress();
     draws();
     cost();
@@ -239,7 +236,10 @@ final class SheetLenderReview {
       case NO_QUOTE -> Optional.of(CostReportColumn.NO_FIRM_PRICE.total());
       case ENDED -> Optional.of(LoanItem.ENDED.cell());
       case EARLY -> Optional.of(LoanItem.EARLY.cell());
-      case VALUE -> page.overValue(status.terms());
+      case VALUE ->
+          status.terms().value().isPresent()
+              ? Optional.of(LoanItem.ABOVE_VALUE.cell())
+              : Optional.empty();
       case LICENSED, MATURITY -> Optional.empty();
     };
   }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -37,6 +38,7 @@ final class SheetPage {
   private final List<Integer> numbers = new ArrayList<>();
   private final Map<Integer, List<Wrapped>> wrappedTexts = new TreeMap<>();
   private final Map<Integer, Integer> mergedColumns = new HashMap<>();
+  private final Map<Long, Integer> shared = new HashMap<>(); // numbers of shared formulas
   private final Set<Integer> fixedHeights = new HashSet<>();
 
   private record Wrapped(int column, String text) {}
@@ -137,6 +139,33 @@ final class SheetPage {
   }
 
   /**
+   * A live formula that is the same in many rows of a column, but for the rows it names without a
+   * dollar sign: written once, which makes a long sheet a third as large.
+   *
+   * @param group what tells the formulas of a sheet apart
+   * @param lastRow of the rows that may share it
+   */
+  void shared(
+      int row,
+      int column,
+      long group,
+      int lastRow,
+      Supplier<String> formula,
+      BigDecimal value,
+      SheetStyle look) {
+    cell(row, column, look);
+    var known = shared.get(group);
+    if (known != null) {
+      rows.shared(row, column, known, value.doubleValue());
+      return;
+    }
+    int number = shared.size();
+    shared.put(group, number);
+    var range = letter(column) + row + ":" + letter(column) + lastRow;
+    rows.shared(row, column, number, range, formula.get(), value.doubleValue());
+  }
+
+  /**
    * A link to a place in the workbook, such as {@code 'Cost plan'!A12}. A text that must break over
    * lines stays plain: not every program breaks a link, and what is cut off cannot be read.
    */
@@ -211,6 +240,7 @@ final class SheetPage {
 
   /** Lines of a text in a column so wide, broken between words. */
   private static int lines(String text, int room) {
+    if (text.length() <= room && text.indexOf('\n') < 0) return 1;
     int lines = 0;
     for (var paragraph : text.split("\n", -1)) {
       int used = 0;

@@ -17,6 +17,9 @@ import java.util.Set;
 final class SheetRows {
   private final ArrayList<Row> rows = new ArrayList<>(); // by number; none where nothing stands
   private final Map<SheetStyle, Integer> looks = new LinkedHashMap<>();
+  private final List<SheetStyle> byNumber = new ArrayList<>();
+  private SheetStyle latest; // cells beside each other often have the very same look
+  private int latestNumber;
 
   private static final class Row {
     Cell[] cells = new Cell[16]; // by column; none where nothing stands
@@ -53,17 +56,19 @@ final class SheetRows {
   }
 
   void look(int row, int column, SheetStyle look) {
-    var known = looks.putIfAbsent(look, looks.size());
-    cell(row, column).look = known == null ? looks.size() - 1 : known;
+    if (look != latest) {
+      var known = looks.putIfAbsent(look, looks.size());
+      if (known == null) byNumber.add(look);
+      latest = look;
+      latestNumber = known == null ? looks.size() - 1 : known;
+    }
+    cell(row, column).look = latestNumber;
   }
 
   SheetStyle lookOf(int row, int column) {
     int look = cell(row, column).look;
-    return looks.entrySet().stream()
-        .filter(e -> e.getValue() == look)
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("a link on a cell without a look"));
+    if (look < 0) throw new IllegalStateException("a link on a cell without a look");
+    return byNumber.get(look);
   }
 
   /** The looks of its cells, in the order in which they were first used. */
@@ -83,6 +88,21 @@ final class SheetRows {
 
   void formula(int row, int column, String formula, double value) {
     put(row, column, "", "<f>" + escaped(formula) + "</f><v>" + value + "</v>");
+  }
+
+  /**
+   * A formula that cells below it share, their rows counted from its own: 18.3.1.40, si and ref.
+   *
+   * @param group number of the formula on the sheet, {@code range} the cells that may share it
+   */
+  void shared(int row, int column, int group, String range, String formula, double value) {
+    var open = "<f t=\"shared\" ref=\"" + range + "\" si=\"" + group + "\">";
+    put(row, column, "", open + escaped(formula) + "</f><v>" + value + "</v>");
+  }
+
+  /** A later cell of such a formula. */
+  void shared(int row, int column, int group, double value) {
+    put(row, column, "", "<f t=\"shared\" si=\"" + group + "\"/><v>" + value + "</v>");
   }
 
   void formula(int row, int column, String formula, String value) {
@@ -121,13 +141,18 @@ final class SheetRows {
    */
   CharSequence xml(List<Integer> styles) {
     var xml = new StringBuilder(1 << 16);
+    int width = 0;
+    for (var row : rows) if (row != null) width = Math.max(width, row.cells.length);
+    var letters = new String[width];
+    for (int c = 0; c < width; c++) letters[c] = Place.letters(c);
     for (int r = 1; r < rows.size(); r++) {
-      if (rows.get(r) != null) row(r, rows.get(r), styles, xml);
+      if (rows.get(r) != null) row(r, rows.get(r), styles, letters, xml);
     }
     return xml;
   }
 
-  private static void row(int number, Row row, List<Integer> styles, StringBuilder xml) {
+  private static void row(
+      int number, Row row, List<Integer> styles, String[] letters, StringBuilder xml) {
     xml.append("<row r=\"").append(number).append('"');
     if (row.height > 0) xml.append(" ht=\"").append(row.height).append("\" customHeight=\"1\"");
     if (row.folded) xml.append(" outlineLevel=\"1\"");
@@ -135,7 +160,7 @@ final class SheetRows {
     for (int c = 0; c < row.cells.length; c++) {
       var cell = row.cells[c];
       if (cell == null) continue;
-      xml.append("<c r=\"").append(Place.letters(c)).append(number);
+      xml.append("<c r=\"").append(letters[c]).append(number);
       xml.append("\" s=\"").append(cell.look < 0 ? 0 : styles.get(cell.look)).append('"');
       if (!cell.type.isEmpty()) xml.append(" t=\"").append(cell.type).append('"');
       if (cell.content.isEmpty()) xml.append("/>");
