@@ -22,8 +22,8 @@ final class MoneyAndTime implements CheckRule {
   @Override
   public List<Check> look(CheckInput in) {
     var found = new ArrayList<Check>();
+    if (!in.work().tasks().isEmpty()) timeAllowed(in, found);
     if (!in.scope().generatesTasks()) return found;
-    timeAllowed(in, found);
     beforePermit(in, found);
     contingency(in, found);
     lateOrders(in, found);
@@ -51,7 +51,7 @@ final class MoneyAndTime implements CheckRule {
                 + (over ? ": raise the time allowed, or shorten the work" : ""),
             "this plan",
             List.of(project.cell(ProjectQuestions.TIME_ALLOWED)),
-            List.of(BuildTask.MOVE_IN.id())));
+            in.tasks(BuildTask.MOVE_IN.id())));
   }
 
   private static void beforePermit(CheckInput in, List<Check> found) {

@@ -21,8 +21,10 @@ import java.util.function.Predicate;
  * back, what is in place, what it takes to finish, and why it will cost more or less than budgeted.
  *
  * <p>What remains is the remaining part of the line at today's price or quote, or the rest of the
- * contract if that is more; never the budget less what was paid. A line that brings money in, such
- * as what is sold, has an amount below nothing; its receipts are entered below nothing too.
+ * contract if that is more; never the budget less what was paid. Where an increase was approved of
+ * work that is not finished, it counts at once: the line then costs the revised budget at least,
+ * for its price or quote may not tell of the change yet. A line that brings money in, such as what
+ * is sold, has an amount below nothing; its receipts are entered below nothing too.
  */
 public final class CostReport {
   private static final BigDecimal ZERO = BigDecimal.ZERO;
@@ -276,6 +278,9 @@ public final class CostReport {
       var least = done ? ZERO : Money.halfUp(l.amount().multiply(l.leastToCome()), decimals);
       toComplete =
           l.amount().subtract(there).max(least).max(e.committed().subtract(toDate)).max(ZERO);
+      if (l.treatment() == Treatment.WORK && e.changes().signum() > 0) {
+        toComplete = toComplete.max(revised.subtract(there));
+      }
       if (done) toComplete = e.committed().subtract(toDate).max(ZERO);
     }
     return row(l, e, original, revised, share, inPlace, toDate, toComplete, decimals);

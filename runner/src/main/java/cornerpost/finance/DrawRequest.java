@@ -9,6 +9,8 @@ import java.util.List;
  * @param inPlace and stored, all stages
  * @param own the borrower's cash, spent first
  * @param part the loan's part of what is in place
+ * @param above what was drawn above that less what is held back: nothing is due until the work has
+ *     caught up with it
  */
 public record DrawRequest(
     BigDecimal inPlace,
@@ -17,6 +19,7 @@ public record DrawRequest(
     BigDecimal held,
     BigDecimal before,
     BigDecimal due,
+    BigDecimal above,
     BigDecimal toFinish) {
   /** From what is in place and stored. */
   static DrawRequest of(LoanTerms terms, List<StageValue> stages, BigDecimal drawn, int decimals) {
@@ -32,6 +35,7 @@ public record DrawRequest(
         held.setScale(decimals),
         drawn.setScale(decimals),
         form.due().max(BigDecimal.ZERO).setScale(decimals),
+        form.due().negate().max(BigDecimal.ZERO).setScale(decimals),
         form.toFinish().setScale(decimals));
   }
 }

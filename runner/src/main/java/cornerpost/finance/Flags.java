@@ -18,6 +18,8 @@ public final class Flags {
   /** Supervisory limit for one to four family construction: 12 CFR 34 subpart D, appendix A. */
   public static final BigDecimal MOST_LOAN_TO_VALUE = new BigDecimal("0.85");
 
+  private static final String NOT_GIVEN = "not given";
+
   private final List<Flag> all = new ArrayList<>();
 
   private Flags() {}
@@ -40,6 +42,7 @@ public final class Flags {
       Outlook outlook,
       Holding h,
       List<StageValue> stages,
+      DrawRequest request,
       Contingency c,
       LoanStatus.Facts facts) {
     var flags = new Flags();
@@ -50,6 +53,8 @@ public final class Flags {
             .min(BigDecimal::compareTo)
             .orElse(h.cash());
     flags.money(Sign.CASH, below(least));
+    flags.money(Sign.ABOVE_LOAN, below(h.undrawn()));
+    flags.money(Sign.TOO_MUCH, request.above());
     flags.money(
         Sign.AHEAD,
         stages.stream().map(StageValue::ahead).reduce(BigDecimal.ZERO, BigDecimal::add));
@@ -61,7 +66,8 @@ public final class Flags {
         Sign.NO_QUOTE,
         CostReport.sum(rows, r -> noFirmPrice(r, facts.total(), terms), r -> r.line().amount()));
     flags.count(Sign.ENDED, rows.stream().filter(Flags::quoteEnded).count());
-    flags.count(Sign.LICENSED, facts.licensed());
+    if (facts.licensed().isPresent()) flags.count(Sign.LICENSED, facts.licensed().getAsInt());
+    else flags.all.add(Flag.untold(Sign.LICENSED, "not examined"));
     flags.money(Sign.EARLY, Outlook.sum(rows, r -> below(r.payable())));
     flags.time(terms, facts.finish());
     flags.value(terms);
@@ -77,17 +83,20 @@ public final class Flags {
   }
 
   private void time(LoanTerms terms, LocalDate finish) {
-    long late = terms.maturity().map(m -> ChronoUnit.DAYS.between(m, finish)).orElse(0L);
-    count(Sign.MATURITY, Math.max(0, late));
+    if (terms.maturity().isEmpty()) {
+      all.add(Flag.untold(Sign.MATURITY, NOT_GIVEN));
+      return;
+    }
+    count(Sign.MATURITY, Math.max(0, ChronoUnit.DAYS.between(terms.maturity().get(), finish)));
   }
 
   private void value(LoanTerms terms) {
-    money(
-        Sign.VALUE,
-        terms
-            .value()
-            .map(v -> terms.loan().subtract(v.multiply(MOST_LOAN_TO_VALUE)).max(BigDecimal.ZERO))
-            .orElse(BigDecimal.ZERO));
+    if (terms.value().isEmpty()) {
+      all.add(Flag.untold(Sign.VALUE, NOT_GIVEN));
+      return;
+    }
+    var most = terms.value().get().multiply(MOST_LOAN_TO_VALUE);
+    money(Sign.VALUE, terms.loan().subtract(most).max(BigDecimal.ZERO));
   }
 
   /** Share of the schedule of values in place; nothing of nothing. */

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 
 /**
@@ -38,11 +39,16 @@ public record LoanStatus(
    * What the money rests on and does not change.
    *
    * @param hireFactor cost of a day over the amount of what is paid by the month, tax with it
-   * @param licensed checks on licensed trades that the owner does himself
+   * @param licensed checks on licensed trades that the owner does himself; empty where only own
+   *     tasks are planned, of which the trade is not known
    * @param total of the cost plan
    */
   public record Facts(
-      LocalDate status, LocalDate finish, BigDecimal hireFactor, int licensed, BigDecimal total) {}
+      LocalDate status,
+      LocalDate finish,
+      BigDecimal hireFactor,
+      OptionalInt licensed,
+      BigDecimal total) {}
 
   public LoanStatus {
     rows = List.copyOf(rows);
@@ -73,6 +79,7 @@ public record LoanStatus(
     var earned = CostReport.sum(rows, earns(), Row::earned);
     var actual = CostReport.sum(rows, earns(), r -> r.toDate().subtract(r.entered().stored()));
     var value = EarnedValue.of(plan.values(), plan.valueNow(), earned, actual, plan.time());
+    var request = DrawRequest.of(terms, stages, holding.drawn(), decimals);
     var contingency = Contingency.of(rows, value.complete(), holding.surplus(), decimals);
     var stresses = Stress.all(terms, rows, outlook, holding, facts, decimals);
     return new LoanStatus(
@@ -81,13 +88,13 @@ public record LoanStatus(
         outlook,
         holding,
         stages,
-        DrawRequest.of(terms, stages, holding.drawn(), decimals),
+        request,
         contingency,
         InterestReserve.of(terms, interest, outlook, decimals),
         stresses,
         plan,
         value,
-        Flags.of(terms, rows, outlook, holding, stages, contingency, facts),
+        Flags.of(terms, rows, outlook, holding, stages, request, contingency, facts),
         facts,
         decimals);
   }
@@ -105,6 +112,16 @@ public record LoanStatus(
   /** The draws to come. */
   public List<Finance.Draw> draws() {
     return outlook.draws(holding.drawn().signum() > 0, request.held());
+  }
+
+  /** The day of the next draw; without one the status date. */
+  public LocalDate nextDraw() {
+    return draws().stream().map(Finance.Draw::date).findFirst().orElse(facts.status());
+  }
+
+  /** Before which day the borrower must bring what is missing; empty in balance. */
+  public Optional<LocalDate> bringBy() {
+    return holding.surplus().signum() < 0 ? Optional.of(nextDraw()) : Optional.empty();
   }
 
   /** Of the work alone, line by line: contingency and interest left out. */

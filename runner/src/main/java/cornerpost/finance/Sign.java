@@ -4,6 +4,10 @@ package cornerpost.finance;
 public enum Sign {
   SHORT("Money short of what is needed", "to be brought before the next draw"),
   CASH("Cash below nothing in a coming month", "to be bridged until the lender pays"),
+  ABOVE_LOAN("Drawn above the loan", "check column Drawn of Cost ledger, and the loan"),
+  TOO_MUCH(
+      "Drawn above what is in place for the loan",
+      "nothing can be drawn until the work has caught up"),
   AHEAD("Draws ahead of the work in place", "stop draws for these stages until the work is there"),
   FRONT("Schedule of values front-loaded", "early stages claim more than their share of the cost"),
   OVER("Lines above their revised budget", "to be covered by contingency or by the borrower"),
@@ -22,6 +26,16 @@ public enum Sign {
   Sign(String label, String advice) {
     this.label = label;
     this.advice = advice;
+  }
+
+  /** What it would take to tell, where it cannot be told. */
+  public String needs() {
+    return switch (this) {
+      case LICENSED -> "own tasks have no trade; ask who does the electrical and plumbing work";
+      case MATURITY -> "enter Maturity on sheet Loan";
+      case VALUE -> "enter Value on completion on sheet Loan";
+      default -> "";
+    };
   }
 
   /** What it asks for. */

@@ -70,6 +70,17 @@ public record Stress(
         decimals);
   }
 
+  /** The delay looked at, in words. */
+  public static String later(LoanTerms terms) {
+    return terms.stressWeeks() + " weeks later";
+  }
+
+  /** The dearer prices looked at, in words. */
+  public static String dearer(LoanTerms terms) {
+    var percent = terms.stressPrices().movePointRight(2).stripTrailingZeros().toPlainString();
+    return "prices up " + percent + " % on what is not under contract";
+  }
+
   /** Cost to complete of what no order or contract holds the price of. */
   public static BigDecimal open(List<Row> rows) {
     return CostReport.sum(rows, Stress::open, Row::toComplete);

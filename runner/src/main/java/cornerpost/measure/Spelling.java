@@ -1,6 +1,9 @@
 package cornerpost.measure;
 
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.Optional;
 
 /** How far one word is from another, to say what a misspelt name may have meant. */
 public final class Spelling {
@@ -23,6 +26,22 @@ public final class Spelling {
       before = now;
     }
     return before[b.length()];
+  }
+
+  /** The name that differs by a slip of the pen: a third of its letters at most, or part of it. */
+  public static Optional<String> nearest(String found, Collection<String> allowed) {
+    var sought = plain(found);
+    if (sought.isEmpty()) return Optional.empty();
+    var close =
+        allowed.stream()
+            .filter(a -> distance(sought, plain(a)) <= Math.max(1, a.length() / 3))
+            .min(Comparator.comparingInt(a -> distance(sought, plain(a))));
+    if (close.isPresent()) return close;
+    var parts =
+        allowed.stream()
+            .filter(a -> plain(a).contains(sought) || sought.contains(plain(a)))
+            .toList();
+    return parts.size() == 1 ? Optional.of(parts.get(0)) : Optional.empty();
   }
 
   /** Without capitals, with one blank between words. */

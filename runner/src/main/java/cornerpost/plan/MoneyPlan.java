@@ -18,6 +18,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Money against time, from the estimate and the dated programme. */
 final class MoneyPlan {
@@ -62,7 +63,7 @@ final class MoneyPlan {
                   LineStates.shares(scope, tasks, estimate, network, status),
                   planned,
                   hireADay(),
-                  licensed(checks));
+                  licensed(scope, checks));
       this.status = Optional.of(made);
       balance = balance(made);
       stages = made.stageMoney();
@@ -83,12 +84,14 @@ final class MoneyPlan {
             decimals);
   }
 
-  /** Checks on licensed trades that the owner does himself. */
-  private static int licensed(List<Check> checks) {
-    return (int)
-        checks.stream()
-            .filter(c -> c.id().startsWith("licence/") || c.id().equals("welding-by-owner"))
-            .count();
+  /** Checks on licensed trades that the owner does himself; own tasks have no trade. */
+  private static OptionalInt licensed(Scope scope, List<Check> checks) {
+    if (!scope.generatesTasks()) return OptionalInt.empty();
+    return OptionalInt.of(
+        (int)
+            checks.stream()
+                .filter(c -> c.id().startsWith("licence/") || c.id().equals("welding-by-owner"))
+                .count());
   }
 
   /** The balance that the ledger gives; what is in place is paid for only where it says so. */

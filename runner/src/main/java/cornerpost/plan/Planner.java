@@ -4,6 +4,8 @@ import cornerpost.check.CheckInput;
 import cornerpost.check.Checks;
 import cornerpost.fact.Facts;
 import cornerpost.finance.CostReport;
+import cornerpost.measure.Spelling;
+import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.price.Estimator;
 import cornerpost.price.PriceBook;
@@ -252,12 +254,16 @@ public final class Planner {
     var known = new HashSet<String>();
     estimate.lines().forEach(l -> known.add(CostReport.key(l.id())));
     known.add("interest");
+    var ids = estimate.lines().stream().map(CostLine::id).toList();
     for (var e : scope.ledger()) {
       if (!known.contains(CostReport.key(e.line()))) {
         problems.remark(
             OwnerSheet.COST_LEDGER,
             e.cell(),
-            "no line of the cost plan has the id '" + e.line() + "'",
+            "no line of the cost plan has the id '"
+                + e.line()
+                + "'"
+                + Spelling.nearest(e.line(), ids).map(n -> "; maybe '" + n + "'").orElse(""),
             "the entry is kept: what was paid counts, and nothing more is to come");
       }
     }

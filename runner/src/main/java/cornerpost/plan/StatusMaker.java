@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -83,7 +84,10 @@ final class StatusMaker {
    * @param hireADay what is paid by the month, for a day
    */
   LoanStatus make(
-      Map<String, BigDecimal> progress, PlannedDates planned, BigDecimal hireADay, int licensed) {
+      Map<String, BigDecimal> progress,
+      PlannedDates planned,
+      BigDecimal hireADay,
+      OptionalInt licensed) {
     var ledger = CostReport.entered(scope.ledger(), decimals);
     var lines = lines(progress, ledger);
     var rows = CostReport.rows(lines, ledger, terms.contingency(), decimals);

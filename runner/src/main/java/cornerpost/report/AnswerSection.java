@@ -170,7 +170,7 @@ final class AnswerSection {
           new Tile(
               short_ ? "Money short" : "Money to spare",
               money(b.surplus().abs()),
-              money(b.costToComplete()) + " still to pay"));
+              money(b.costToComplete()) + " still to pay, and interest"));
     }
     return tiles;
   }

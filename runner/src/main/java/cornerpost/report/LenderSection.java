@@ -28,7 +28,8 @@ final class LenderSection {
   public record Figure(String name, String amount, String link) {}
 
   /** A sign that an examiner looks for, with a link to what raises it most. */
-  public record SignRow(String words, String figure, String link, boolean raised, String advice) {}
+  public record SignRow(
+      String words, String figure, String link, boolean raised, String advice, String otherwise) {}
 
   /** A line of the cost report. */
   public record LineRow(
@@ -95,6 +96,7 @@ final class LenderSection {
     review(model, s.holding().surplus(), s.stresses(), s.terms());
     model.put("reasons", reasons(s));
     model.put("keyFigures", keyFigures(s));
+    model.put("bringBy", s.bringBy().map(Words::day).orElse(""));
     model.put("signs", s.flags().stream().map(x -> sign(x, link(x.sign(), s))).toList());
     model.put("moneyLines", lines(s));
     model.put("allLines", all(s));
@@ -147,8 +149,10 @@ final class LenderSection {
     return List.of(
         new Figure("Loan not drawn", cents(h.undrawn()), "#lender-stages-total"),
         new Figure("Borrower's own cash", cents(h.cash()), firstMonth(s)),
-        new Figure("Cost to complete", cents(h.toComplete().negate()), ALL_LINES),
-        new Figure("Held back from invoices", cents(h.retained().negate()), ALL_LINES),
+        new Figure(
+            "Cost to complete, interest not in it", cents(h.toComplete().negate()), ALL_LINES),
+        new Figure(
+            "Held back by the borrower from invoices", cents(h.retained().negate()), ALL_LINES),
         new Figure("Invoices to pay", cents(h.payable().negate()), ALL_LINES),
         new Figure("In place without an invoice", cents(h.notInvoiced().negate()), ALL_LINES),
         new Figure("Interest to completion", cents(h.interestToCome().negate()), firstMonth(s)));
@@ -159,11 +163,8 @@ final class LenderSection {
   }
 
   private static String stress(String name, LoanTerms terms) {
-    var weeks = terms.stressWeeks() + " weeks later";
-    var prices =
-        "prices up "
-            + Words.percent(terms.stressPrices().doubleValue())
-            + " on what is not under contract";
+    var weeks = Stress.later(terms);
+    var prices = Stress.dearer(terms);
     return switch (name) {
       case "Later" -> "Left over, " + weeks;
       case "Dearer" -> "Left over, " + prices;
@@ -174,6 +175,7 @@ final class LenderSection {
   private List<Figure> keyFigures(LoanStatus s) {
     var rows = new ArrayList<Figure>();
     rows.add(new Figure("Can be drawn now", cents(s.request().due()), "#lender-stages-total"));
+    rows.add(new Figure(Sign.TOO_MUCH.label(), cents(s.request().above()), "#lender-stages-total"));
     total(rows, "Estimate at completion", s, CostReport.Row::atCompletion);
     total(rows, "More than the original budget", s, CostReport.Row::variance);
     total(rows, "by price", s, CostReport.Row::byPrice);
@@ -182,6 +184,7 @@ final class LenderSection {
     total(rows, "by time", s, CostReport.Row::byTime);
     var c = s.contingency();
     rows.add(new Figure("Contingency left", cents(c.left()), ALL_LINES));
+    rows.add(new Figure("Contingency in the cost to complete", cents(c.kept()), ALL_LINES));
     rows.add(new Figure("Contingency for the work left", cents(c.required()), ALL_LINES));
     rows.add(new Figure("Contingency the lender may release", cents(c.release()), ALL_LINES));
     rows.add(new Figure("To be brought if it is released", cents(c.toBring()), ALL_LINES));
@@ -218,22 +221,21 @@ final class LenderSection {
         .ifPresent(
             r -> rows.add(new Figure("Loan to value", Words.percent(r.doubleValue()), "#money")));
     rows.add(new Figure("Finish", Words.day(finish), "#way"));
-    terms
-        .maturity()
-        .ifPresent(
-            m ->
-                rows.add(
-                    new Figure(
-                        "Loan matures, with float",
-                        Words.day(m) + ", " + ChronoUnit.DAYS.between(finish, m) + " days",
-                        "#way")));
+    rows.add(
+        new Figure(
+            "Loan matures, with float",
+            terms
+                .maturity()
+                .map(m -> Words.day(m) + ", " + ChronoUnit.DAYS.between(finish, m) + " days")
+                .orElse("not given"),
+            "#way"));
   }
 
   /** What raises a sign most. */
   private String link(Sign sign, LoanStatus s) {
     return switch (sign) {
       case SHORT, CASH -> leastCash(s);
-      case AHEAD, FRONT -> "#lender-stages-total";
+      case ABOVE_LOAN, TOO_MUCH, AHEAD, FRONT -> "#lender-stages-total";
       case OVER -> worst(s, CostReport.Row::over);
       case EARLY -> worst(s, r -> r.payable().negate());
       case NO_QUOTE ->
@@ -289,7 +291,13 @@ final class LenderSection {
             : f.sign() == Sign.FRONT
                 ? Words.number(f.figure().movePointRight(2), 1) + "\u00a0%"
                 : Words.number(f.figure(), 0);
-    return new SignRow(f.sign().label(), figure, link, f.raised(), f.sign().advice());
+    return new SignRow(
+        f.sign().label(),
+        f.untold().orElse(figure),
+        link,
+        f.raised(),
+        f.sign().advice(),
+        f.untold().map(u -> u + ": " + f.sign().needs()).orElse("no"));
   }
 
   private LineRow all(LoanStatus s) {

@@ -11,6 +11,7 @@ import cornerpost.finance.Stress;
 import cornerpost.scope.Stage;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The part of the JSON that tells where the loan stands. */
 final class StatusJson {
@@ -24,6 +25,7 @@ final class StatusJson {
 
   void write(String currency) {
     out.text("verdict", status.verdict(currency));
+    out.text("bringBy", status.bringBy());
     out.object("holding", this::holding);
     // Before money has moved the lines are those of the bill: nothing stands beside them.
     out.objects("lines", status.moneyMoved() ? status.rows() : List.of(), this::line);
@@ -59,7 +61,8 @@ final class StatusJson {
           out.text("sign", f.sign().name().toLowerCase(Locale.ROOT).replace('_', '-'));
           out.text("words", f.sign().label());
           out.yes("raised", f.raised());
-          out.number("figure", f.figure());
+          out.number("figure", f.untold().isPresent() ? Optional.empty() : Optional.of(f.figure()));
+          out.text("untold", f.untold());
         });
   }
 
@@ -135,6 +138,7 @@ final class StatusJson {
     out.number("held", r.held());
     out.number("before", r.before());
     out.number("due", r.due());
+    out.number("above", r.above());
     out.number("toFinish", r.toFinish());
   }
 

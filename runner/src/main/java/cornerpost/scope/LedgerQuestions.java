@@ -28,14 +28,24 @@ public final class LedgerQuestions {
           .from("-1000000000")
           .optional()
           .help(
-              "Up or down. What contingency pays for is taken off the line contingency/ of a stage.");
+              "Up or down. An increase counts at once: the line then costs its revised budget at least."
+                  + " Hold the original budget, or a price raised for it counts twice. After a decrease"
+                  + " lower the price or quote too. What contingency pays for is taken off the line"
+                  + " contingency/ of a stage.");
   public static final Question COMMITTED =
       Question.money(COST_LEDGER, "Committed").optional().help("By order or contract.");
   public static final Question INVOICED =
       Question.money(COST_LEDGER, "Invoiced")
+          .from("-1000000000")
           .optional()
-          .help("Before tax; tax goes to the line tax/ of its stage.");
-  public static final Question PAID = Question.money(COST_LEDGER, "Paid").optional();
+          .help(
+              "Before tax; tax goes to the line tax/ of its stage. Below nothing for what a line brings"
+                  + " in.");
+  public static final Question PAID =
+      Question.money(COST_LEDGER, "Paid")
+          .from("-1000000000")
+          .optional()
+          .help("Below nothing for what was received.");
   public static final Question RETAINED =
       Question.money(COST_LEDGER, "Retained")
           .optional()

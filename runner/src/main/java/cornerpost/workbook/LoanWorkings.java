@@ -21,6 +21,7 @@ import cornerpost.finance.Sign;
 import cornerpost.finance.Stress;
 import cornerpost.scope.LoanQuestions;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Optional;
@@ -63,6 +64,10 @@ final class LoanWorkings {
     reserve();
     ratios();
     signs();
+  }
+
+  private String serial(LocalDate day) {
+    return String.valueOf((long) page.serial(day));
   }
 
   // ---- sections -----------------------------------------------------------------------------
@@ -135,6 +140,17 @@ final class LoanWorkings {
         "Not drawn and cash, less all that is still to pay");
     money(
         SHORT, "MAX(0,-" + SURPLUS.here() + ")", flag(Sign.SHORT), "What the borrower must bring");
+    name(BRING_BY, "The next draw: a loan out of balance is not drawn on. Days need a new run");
+    var date = page.dateLook();
+    var next = status.nextDraw();
+    var formula = "IF(" + SHORT.here() + ">0," + serial(next) + ",\"nothing to bring\")";
+    if (status.bringBy().isPresent()) {
+      page.formula(BRING_BY.row(), FIGURE, formula, page.serial(next), date);
+    } else {
+      page.formula(BRING_BY.row(), FIGURE, formula, "nothing to bring", date);
+    }
+    money(
+        ABOVE_LOAN, "MAX(0,-" + UNDRAWN.here() + ")", flag(Sign.ABOVE_LOAN), "Drawn less the loan");
   }
 
   private void stress() {
@@ -204,7 +220,8 @@ final class LoanWorkings {
         CONTINGENCY_LEFT,
         of(REVISED, "contingency"),
         c.left(),
-        "Cost report, Revised budget of the same: approved changes take from it");
+        "Cost report, Revised budget of the same: approved changes take from it; what finished"
+            + " stages did not need is still in it");
     money(
         WORK_ORIGINAL,
         working(ORIGINAL),

@@ -4,7 +4,6 @@ import cornerpost.measure.Spelling;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -77,16 +76,7 @@ final class Plain {
 
   /** The name that differs by a slip of the pen: a third of its letters at most, or part of it. */
   static Optional<String> nearest(String found, List<String> allowed) {
-    var sought = key(found);
-    if (sought.isEmpty()) return Optional.empty();
-    var close =
-        allowed.stream()
-            .filter(a -> Spelling.distance(sought, key(a)) <= Math.max(1, a.length() / 3))
-            .min(Comparator.comparingInt(a -> Spelling.distance(sought, key(a))));
-    if (close.isPresent()) return close;
-    var parts =
-        allowed.stream().filter(a -> key(a).contains(sought) || sought.contains(key(a))).toList();
-    return parts.size() == 1 ? Optional.of(parts.get(0)) : Optional.empty();
+    return Spelling.nearest(tidy(found), allowed);
   }
 
   /** A unit as it is said in a sentence: {@code inches}; the symbol where it is a word already. */

@@ -21,6 +21,8 @@ final class ReviewLinks {
     return switch (flag.sign()) {
       case SHORT -> Optional.of(LoanItem.SHORT.cell());
       case CASH -> Optional.of(SheetMoneyToCome.leastCashCell(status));
+      case ABOVE_LOAN -> Optional.of(LoanItem.ABOVE_LOAN.cell());
+      case TOO_MUCH -> Optional.of(SheetScheduleOfValues.above());
       case AHEAD -> Optional.of(SheetScheduleOfValues.ahead());
       case FRONT -> Optional.of(LoanItem.FRONT.cell());
       case OVER -> Optional.of(CostReportColumn.OVER.total());

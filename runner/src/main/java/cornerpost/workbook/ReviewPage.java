@@ -4,7 +4,6 @@ import cornerpost.finance.CostReport;
 import cornerpost.finance.Flag;
 import cornerpost.finance.Flags;
 import cornerpost.finance.LoanStatus;
-import cornerpost.finance.LoanTerms;
 import cornerpost.finance.Sign;
 import cornerpost.finance.Verdict;
 import cornerpost.scope.LoanQuestions;
@@ -151,16 +150,6 @@ final class ReviewPage {
     named(name, Optional.of(target), how);
   }
 
-  /** The delay of a what-if, in words. */
-  static String later(LoanTerms terms) {
-    return terms.stressWeeks() + " weeks later";
-  }
-
-  /** The dearer prices of a what-if, in words. */
-  static String dearer(LoanTerms terms) {
-    return "prices up " + percent(terms.stressPrices()) + " on what is not under contract";
-  }
-
   /** The loan over what it is for, from the workings. */
   void ratios() {
     var b = run.plan.finance().balance();
@@ -180,6 +169,16 @@ final class ReviewPage {
         "Over the value on completion");
   }
 
+  /** A date that is there only in one case. */
+  void dateOrWords(String name, String cell, Optional<LocalDate> date, String words, String how) {
+    if (date.isPresent()) {
+      page.formula(row, 1, cell, page.serial(date.get()), page.dateLook());
+    } else {
+      page.formula(row, 1, cell, words, page.dateLook());
+    }
+    named(name, Optional.of(cell), how);
+  }
+
   private void date(String name, LocalDate date, Optional<String> target, String how) {
     page.date(row, 1, date, page.dateLook());
     named(name, target, how);
@@ -188,7 +187,11 @@ final class ReviewPage {
   /** The finish against the maturity of the loan. */
   void finish(LocalDate finish, Optional<LocalDate> maturity, ReviewLinks links) {
     date("Finish, as planned now", finish, links.finish(), "Dates need a new run");
-    if (maturity.isEmpty()) return;
+    if (maturity.isEmpty()) {
+      page.text(row, 1, "not given", page.dateLook());
+      named("Loan matures", Optional.of(LoanItem.MATURITY.cell()), "Enter Maturity on sheet Loan");
+      return;
+    }
     long days = ChronoUnit.DAYS.between(finish, maturity.get());
     date(
         "Loan matures",
@@ -212,6 +215,12 @@ final class ReviewPage {
     page.text(row, 0, f.sign().label(), page.wrapped());
     var format = f.money() ? run.moneyFormat() : f.sign() == Sign.FRONT ? "0.0%" : "0";
     var look = page.number(format);
+    if (f.untold().isPresent()) {
+      page.text(row, 1, f.untold().get(), look);
+      target.ifPresent(this::link);
+      page.text(row++, 2, f.untold().get() + ": " + f.sign().needs(), page.wrapped().indented());
+      return;
+    }
     if (formula.isPresent()) page.formula(row, 1, formula.get(), f.figure(), look);
     else page.number(row, 1, f.figure(), look);
     target.ifPresent(this::link);

@@ -450,7 +450,15 @@ final class SheetCostReport {
             + run.rounded(at(AMOUNT) + "*" + at(LEAST))
             + ","
             + more
+            + approved(kind)
             + ")))");
+  }
+
+  /** An increase that was approved of unfinished work: the rest of the revised budget at least. */
+  private String approved(Treatment kind) {
+    return kind == Treatment.WORK
+        ? ",IF(" + at(CHANGES) + ">0," + at(REVISED) + "-" + at(IN_PLACE) + "-" + at(STORED) + ",0)"
+        : "";
   }
 
   private void variance(Row r) {

@@ -3,6 +3,7 @@ package cornerpost.workbook;
 import cornerpost.finance.CostReport.Row;
 import cornerpost.finance.LoanStatus;
 import cornerpost.finance.Sign;
+import cornerpost.finance.Stress;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Function;
@@ -68,7 +69,7 @@ final class SheetLenderReview {
     money(
         LoanItem.RETAINED,
         h.retained(),
-        "By the borrower, from those who work and supply; to be paid when the work is complete");
+        "From those who work and supply; to be paid when the work is complete");
     money(LoanItem.PAYABLE, h.payable(), "Invoiced, neither paid nor held back");
     money(
         LoanItem.NOT_INVOICED,
@@ -88,14 +89,20 @@ final class SheetLenderReview {
         h.surplus(),
         LoanItem.SURPLUS.cell(),
         "The first two less the rest");
+    page.dateOrWords(
+        LoanItem.BRING_BY.label(),
+        LoanItem.BRING_BY.cell(),
+        status.bringBy(),
+        "nothing to bring",
+        "The next draw: a loan out of balance is not drawn on. Days need a new run");
     return last + 1;
   }
 
   private void stress() {
     page.section("What if");
     var what = status.stresses();
-    var later = ReviewPage.later(status.terms());
-    var dearer = ReviewPage.dearer(status.terms());
+    var later = Stress.later(status.terms());
+    var dearer = Stress.dearer(status.terms());
     money(
         "Left over, " + later,
         LoanItem.LATER,
@@ -133,7 +140,8 @@ final class SheetLenderReview {
         SheetScheduleOfValues.due(),
         r.due(),
         SheetScheduleOfValues.due(),
-        "The loan's part of what is in place, less what is held back and what was drawn");
+        "The loan's part of what is in place, less what is held back and what was drawn; where"
+            + " more was drawn than that, the excess stands among the signs");
   }
 
   private void cost() {
@@ -164,7 +172,14 @@ final class SheetLenderReview {
 
   private void contingency() {
     var c = status.contingency();
-    money(LoanItem.CONTINGENCY_LEFT, c.left(), "Of the original; approved changes take from it");
+    money(
+        LoanItem.CONTINGENCY_LEFT,
+        c.left(),
+        "Approved changes take from it; what finished stages did not need is still in it");
+    money(
+        LoanItem.CONTINGENCY_KEPT,
+        c.kept(),
+        "What of that the money must still cover, as Contingency to keep on Loan says");
     money(LoanItem.CONTINGENCY_REQUIRED, c.required(), "At its share of the original budget");
     money(LoanItem.CONTINGENCY_RELEASE, c.release(), "What the cost to complete keeps above that");
     money(LoanItem.TO_BRING, c.toBring(), "Nothing where the loan is in balance then");
@@ -229,6 +244,8 @@ final class SheetLenderReview {
     return switch (sign) {
       case SHORT -> Optional.of(LoanItem.SHORT.cell());
       case CASH -> Optional.of("MAX(0,-" + SheetMoneyToCome.leastCash(status) + ")");
+      case ABOVE_LOAN -> Optional.of(LoanItem.ABOVE_LOAN.cell());
+      case TOO_MUCH -> Optional.of(SheetScheduleOfValues.above());
       case AHEAD -> Optional.of(SheetScheduleOfValues.ahead());
       case FRONT -> Optional.of(LoanItem.FRONT.cell());
       case OVER -> Optional.of(CostReportColumn.OVER.total());

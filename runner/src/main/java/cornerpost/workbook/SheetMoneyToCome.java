@@ -147,7 +147,7 @@ final class SheetMoneyToCome {
         "Falls due",
         "Value in place",
         "Loan's part",
-        "Held back",
+        "Held back by the lender",
         "Draw",
         "Interest",
         "Own cash",

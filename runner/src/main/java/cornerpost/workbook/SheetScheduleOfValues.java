@@ -47,6 +47,11 @@ final class SheetScheduleOfValues {
     return "'Schedule of values'!$N$" + (Addresses.FIRST_ROW + 5);
   }
 
+  /** The cell of what was drawn above what could be. */
+  static String above() {
+    return "'Schedule of values'!$N$" + (Addresses.FIRST_ROW + 6);
+  }
+
   private void write() {
     page.header(
         Addresses.HEADER_ROW,
@@ -163,7 +168,11 @@ final class SheetScheduleOfValues {
         "The loan's part",
         "MIN(" + loan + ",MAX(0,$N$" + row + "-$N$" + (row + 1) + "))",
         r.part());
-    value(row + 3, "Held back", SheetMoneyToCome.held(run, "$N$" + (row + 2)), r.held());
+    value(
+        row + 3,
+        "Held back by the lender",
+        SheetMoneyToCome.held(run, "$N$" + (row + 2)),
+        r.held());
     value(row + 4, "Drawn before", CostReportColumn.DRAWN.total(), r.before());
     page.text(row + 5, LABEL, "Amount due now", page.plain().strong());
     page.formula(
@@ -174,17 +183,22 @@ final class SheetScheduleOfValues {
         page.number(run.moneyFormat()).strong());
     value(
         row + 6,
+        "Drawn above what is in place for the loan",
+        cents("MAX(0,$N$" + (row + 4) + "-($N$" + (row + 2) + "-$N$" + (row + 3) + "))"),
+        r.above());
+    value(
+        row + 7,
         "Loan to pay after that, what is held back with it",
         cents(loan + "-($N$" + (row + 2) + "-$N$" + (row + 3) + ")"),
         r.toFinish());
     page.text(
-        row + 8,
+        row + 9,
         LABEL,
         "Sheet Draws says what each draw waits for: inspections and papers. Stored materials count"
             + " only where the loan agreement says so.",
         page.wrapped().inInk(SheetStyle.QUIET));
-    page.merge(row + 8, LABEL, VALUE);
-    page.height(row + 8, 44);
+    page.merge(row + 9, LABEL, VALUE);
+    page.height(row + 9, 44);
   }
 
   private void value(int row, String name, String formula, BigDecimal value) {

@@ -17,6 +17,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,7 +116,11 @@ class LoanStatusLawsTest {
                   parts,
                   BigDecimal.ONE),
               new LoanStatus.Facts(
-                  STATUS, STATUS.plusMonths(4), BigDecimal.ZERO, 0, new BigDecimal("1000")),
+                  STATUS,
+                  STATUS.plusMonths(4),
+                  BigDecimal.ZERO,
+                  OptionalInt.of(0),
+                  new BigDecimal("1000")),
               2);
     }
 

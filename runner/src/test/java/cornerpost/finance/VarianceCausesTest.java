@@ -12,6 +12,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Why a line costs more than budgeted: each cause by hand, and all of them the whole variance. */
 class VarianceCausesTest {
@@ -195,5 +197,27 @@ class VarianceCausesTest {
             Optional.empty());
     causes(
         CostReport.interest(line, java.util.Map.of(), n("620.00"), 2), "120", "0", "0", "0", "120");
+  }
+
+  // By hand. 1,000 budgeted, 200 of changes approved, the price still 1,000: it will cost 1,200,
+  // all
+  // of the variance by scope. 40 % in place, at today's price 400: 800 to come. Once the price says
+  // 1,150 it is still 1,200; a price of 1,300 counts as it is. A decrease waits for the price.
+  @ParameterizedTest(name = "{0} at a price of {1}, {2} in place: {3} to come, {4} at completion")
+  @CsvSource({
+    "200, 1000, 0, 1200, 1200",
+    "200, 1000, 0.4, 800, 1200",
+    "200, 1150, 0, 1200, 1200",
+    "200, 1300, 0, 1300, 1300",
+    "200, 1000, 1, 0, 1000",
+    "-200, 1000, 0, 1000, 1000"
+  })
+  void approved_increase_of_unfinished_work_counts_before_its_price_tells_of_it(
+      String changes, String price, String share, BigDecimal toCome, BigDecimal atCompletion) {
+    var r = row(Treatment.WORK, price, "1", share, "0", entry("1000", "0", changes, "0"));
+    assertThat(r.toComplete()).isEqualByComparingTo(toCome);
+    assertThat(r.atCompletion()).isEqualByComparingTo(atCompletion);
+    assertThat(r.byScope()).isEqualByComparingTo(changes);
+    if (atCompletion.compareTo(r.revised()) == 0) assertThat(r.byPrice()).isZero();
   }
 }

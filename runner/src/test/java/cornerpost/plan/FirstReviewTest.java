@@ -111,6 +111,38 @@ class FirstReviewTest {
   }
 
   @Test
+  void what_was_not_given_or_cannot_be_examined_is_not_called_sound() {
+    var month = Figure.choice("Project!B9", "Time allowed", BigDecimal.ONE, Unit.count("month"));
+    var r =
+        review(
+            two()
+                .project(ProjectQuestions.TIME_ALLOWED, month)
+                .loan(LoanQuestions.AMOUNT, n("70000"))
+                .loan(LoanQuestions.CASH, n("41000"))
+                .loan(LoanQuestions.RATE, n("0.08"))
+                .loan(LoanQuestions.AVERAGE_DRAWN, n("0")));
+    assertThat(flag(r, Sign.MATURITY).untold()).contains("not given");
+    assertThat(flag(r, Sign.VALUE).untold()).contains("not given");
+    assertThat(flag(r, Sign.LICENSED).untold()).contains("not examined");
+    assertThat(r.flags()).filteredOn(f -> f.untold().isPresent()).noneMatch(Flag::raised);
+    assertThat(flag(review(lent("70000", "30000")), Sign.MATURITY).untold()).isEmpty();
+  }
+
+  // A month and ten days of work, paid for one month: said with own tasks alone too.
+  @Test
+  void time_allowed_is_compared_with_own_tasks_too() {
+    assertThat(plan(lent("70000", "30000")).checks())
+        .anyMatch(c -> c.id().equals("time-allowed") && c.message().contains("raise the time"));
+  }
+
+  // In November 27,000 are drawn; the 270 must be there before that, on the 30th.
+  @Test
+  void what_is_missing_must_come_before_the_next_draw() {
+    assertThat(review(lent("70000", "30000")).bringBy()).contains(LocalDate.of(2026, 11, 30));
+    assertThat(review(lent("60000", "41000")).bringBy()).isEmpty();
+  }
+
+  @Test
   void without_a_loan_there_is_no_review() {
     assertThat(plan(two()).finance().status()).isEmpty();
     assertThat(plan(two()).finance().verdict("USD")).isEmpty();

@@ -110,7 +110,9 @@ class FirstPaymentTest {
     same(book, "Contingency for the work left", again.contingency().required());
     var carried = again.reserve().months();
     if (carried.isPresent()) same(book, "Months the interest reserve still carries", carried.get());
-    for (var f : again.flags()) same(book, f.sign().label(), f.figure());
+    for (var f : again.flags()) {
+      if (f.untold().isEmpty()) same(book, f.sign().label(), f.figure());
+    }
     var sheet = book.getSheet("Cost to complete");
     var what = List.of(LoanItem.LATER, LoanItem.DEARER, LoanItem.LATER_AND_DEARER);
     for (int i = 0; i < 3; i++) {
