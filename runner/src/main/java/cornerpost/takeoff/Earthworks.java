@@ -27,6 +27,7 @@ final class Earthworks implements TakeoffRule {
             .over(job.fact("excavator.day"))
             .roundedUp()
             .max(Figure.count(1));
+    var at = needed(job);
     return List.of(
         Line.of(
             "site/excavator",
@@ -35,7 +36,7 @@ final class Earthworks implements TakeoffRule {
             days,
             Unit.count("day"),
             "all earth moved over a day's output, at least one day",
-            Buy.of("excavator-day", BuildTask.EXCAVATE)),
+            Buy.of("excavator-day", at)),
         Line.of(
             "site/excavator-brought",
             Stage.FOUNDATION,
@@ -43,7 +44,13 @@ final class Earthworks implements TakeoffRule {
             Figure.count(1),
             Unit.EACH,
             "once",
-            Buy.of("excavator-delivery", BuildTask.EXCAVATE)));
+            Buy.of("excavator-delivery", at)));
+  }
+
+  /** The footings; of a house on piles the swale, or the ground to clear. */
+  private static BuildTask needed(Job job) {
+    if (job.find("foundation/excavation").isPresent()) return BuildTask.EXCAVATE;
+    return job.find("drainage/excavation").isPresent() ? BuildTask.DRAINAGE : BuildTask.CLEAR;
   }
 
   static boolean byMachine(Job job) {
