@@ -252,6 +252,21 @@ class GroundMeasuresTest {
         .isCloseTo(amount(lines, "foundation/excavation", Unit.M3), within(1e-9));
   }
 
+  // Piles are turned or driven in; what a digger is hired for there is the swale or the topsoil:
+  // common practice, no source.
+  @ParameterizedTest
+  @EnumSource(Foundation.class)
+  void nobody_digs_footings_for_a_house_on_piles(Foundation kind) {
+    var lines =
+        Variants.house(UnitSystem.METRIC).with(SiteQuestions.FOUNDATION, kind).measured(RULES);
+    boolean dug = has(lines, "foundation/excavation");
+    assertThat(
+            lines.stream()
+                .flatMap(l -> l.resources().stream())
+                .anyMatch(r -> r.task() == BuildTask.EXCAVATE))
+        .isEqualTo(dug);
+  }
+
   // Track 10 to 14 ft wide, 12 ft (3.7 m) typical: delivery firms' guidelines.
   @Test
   void a_track_is_as_wide_as_trucks_need() {
