@@ -210,6 +210,27 @@ final class ReviewPage {
     page.link(row, 1, target.replace("$", ""));
   }
 
+  /** Whose prices the plan rests on, and what the price book says to every reader. */
+  void prices() {
+    run.plan
+        .book()
+        .map(b -> b.region())
+        .ifPresent(
+            r -> {
+              row++;
+              page.text(row, 0, "Prices", page.plain().strong());
+              page.link(row, 0, ResultSheet.PRICES_USED, 1);
+              page.text(
+                  row,
+                  1,
+                  r.name() + ", prices of " + Days.shown(r.priceDate()) + ". " + r.notice(),
+                  page.wrapped());
+              page.merge(row, 1, 2);
+              page.height(row, 28);
+              row++;
+            });
+  }
+
   /** A sign that an examiner looks for. */
   void sign(Flag f, Optional<String> formula, Optional<String> target) {
     page.text(row, 0, f.sign().label(), page.wrapped());

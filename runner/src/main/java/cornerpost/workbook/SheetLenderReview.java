@@ -40,6 +40,7 @@ final class SheetLenderReview {
     page.ratios();
     time();
     signs();
+    page.prices();
   }
 
   private void money(String name, LoanItem item, BigDecimal value, String how) {
