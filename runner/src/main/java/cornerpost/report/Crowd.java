@@ -7,8 +7,10 @@ import java.util.List;
  * What lies in a plan already, so that the next thing is put where nothing is; in mm of its box.
  */
 final class Crowd {
-  /** Width of a letter and height of a line, of the size of the text; sans serif, on average. */
-  private static final double LETTER = 0.6;
+  /**
+   * Width of a letter and height of a line, of the size of the text; bold sans serif, on average.
+   */
+  private static final double LETTER = 0.66;
 
   static final double ABOVE_LINE = 0.8;
 

@@ -90,14 +90,13 @@ final class Fittings {
 
   // ---- finding a place -----------------------------------------------------------------------
 
-  /** From the far end of the room backwards, or from its near end on; the emptier side first. */
+  /** At the far end of the room or at its near end, or from there on; the emptier side first. */
   private Optional<Spot> find(Placed.Bay bay, double along, double deep, boolean fromFarEnd) {
     double first = bay.from() + GAP;
     double last = bay.to() - GAP - along;
     boolean left = count(bay, Wall.LEFT) <= count(bay, Wall.RIGHT);
     for (var side : left ? List.of(Wall.LEFT, Wall.RIGHT) : List.of(Wall.RIGHT, Wall.LEFT)) {
-      for (double step = 0; step <= last - first; step += 50) {
-        double u = fromFarEnd ? last - step : first + step;
+      for (double u : alongTheWall(first, last, fromFarEnd)) {
         var place = new Placed.Patch(u, v(side, 0, deep + GAP), along, deep + GAP);
         if (!crowd.free(place)) continue;
         crowd.take(new Placed.Patch(place.u() - GAP / 2, place.v(), place.du() + GAP, place.dv()));
@@ -105,6 +104,18 @@ final class Fittings {
       }
     }
     return Optional.empty();
+  }
+
+  /** Into a corner first, this one or the other; then away from the first corner. */
+  private static List<Double> alongTheWall(double first, double last, boolean fromFarEnd) {
+    var all = new ArrayList<Double>();
+    if (last < first) return all;
+    all.add(fromFarEnd ? last : first);
+    all.add(fromFarEnd ? first : last);
+    for (double step = 50; step <= last - first; step += 50) {
+      all.add(fromFarEnd ? last - step : first + step);
+    }
+    return all;
   }
 
   private long count(Placed.Bay bay, Wall wall) {

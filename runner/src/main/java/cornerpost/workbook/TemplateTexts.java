@@ -29,7 +29,7 @@ final class TemplateTexts {
   static void start(XSSFSheet sheet, TemplateStyles styles) {
     for (int i = 0; i < START.size(); i++) {
       var cell = TemplateCells.text(sheet, i + 3, 0, START.get(i), styles.startLine);
-      cell.getRow().setHeightInPoints(START.get(i).length() > START_LETTERS ? 33 : 21);
+      cell.getRow().setHeightInPoints(START.get(i).length() > START_LETTERS ? 27 : 21);
     }
     sheet.setColumnWidth(0, 86 * 256);
   }

@@ -53,7 +53,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class TemplateWriter {
   private static final Instant MADE = Instant.parse("2026-01-01T00:00:00Z");
 
-  private static final float ROW_POINTS = 18f;
+  private static final float ROW_POINTS = 14f;
   private static final double MARGIN_INCHES = 0.4;
 
   /** Arial, eight points, in the language of headers and footers. */

@@ -139,6 +139,13 @@ class PageInBrowserTest {
   void nothing_is_cut_on_paper(String paper) {
     var html = example("one-bedroom-40hc.xlsx").replace("@page{", "@page{size:" + paper + ";");
     var pages = Browser.printed(html).split("<page ");
+    var headings =
+        Pattern.compile("<h[234][^>]*>(.*?)</h[234]>", Pattern.DOTALL)
+            .matcher(html)
+            .results()
+            .map(m -> m.group(1).replaceAll("<[^>]*>", "").strip())
+            .toList();
+    assertThat(headings).hasSizeGreaterThan(10);
     assertThat(pages.length).isBetween(10, 120);
     var size = Pattern.compile("width=\"([0-9.]+)\" height=\"([0-9.]+)\"");
     var word =
@@ -151,7 +158,9 @@ class PageInBrowserTest {
       double height = Double.parseDouble(sheet.group(2));
       var words = word.matcher(pages[p]);
       int count = 0;
+      var text = new StringBuilder();
       while (words.find()) {
+        text.append(' ').append(words.group(5));
         var as = paper + " page " + p + ": " + words.group(5);
         assertThat(Double.parseDouble(words.group(1))).as(as).isGreaterThan(20);
         assertThat(Double.parseDouble(words.group(3))).as(as).isLessThan(width - 20);
@@ -160,6 +169,10 @@ class PageInBrowserTest {
         count++;
       }
       assertThat(count).as(paper + " page " + p + " holds something").isGreaterThan(5);
+      var read = text.toString().replaceAll(" Page \\d+ of \\d+", "");
+      for (var h : headings) {
+        assertThat(read).as(paper + " page " + p + " ends in a heading").doesNotEndWith(" " + h);
+      }
     }
   }
 
