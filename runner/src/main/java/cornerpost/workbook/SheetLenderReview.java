@@ -156,13 +156,13 @@ final class SheetLenderReview {
         Row::variance,
         "Below nothing: less");
     cost(
-        "  of it by price",
+        "of it by price",
         CostReportColumn.BY_PRICE,
         Row::byPrice,
         "Contingency no longer to be kept stands here too");
-    cost("  by quantity", CostReportColumn.BY_QUANTITY, Row::byQuantity, "");
-    cost("  by scope", CostReportColumn.BY_SCOPE, Row::byScope, "Approved changes");
-    cost("  by time", CostReportColumn.BY_TIME, Row::byTime, "Hire, rent, interest");
+    cost("by quantity", CostReportColumn.BY_QUANTITY, Row::byQuantity, "");
+    cost("by scope", CostReportColumn.BY_SCOPE, Row::byScope, "Approved changes");
+    cost("by time", CostReportColumn.BY_TIME, Row::byTime, "Hire, rent, interest");
   }
 
   private void cost(

@@ -203,7 +203,7 @@ class LenderReviewTest {
     same(book, "Lender review", "Interest to completion", again.holding().interestToCome());
     same(book, "Lender review", "Can be drawn now", again.request().due());
     same(book, "Lender review", "Estimate at completion", sum(again, Row::atCompletion));
-    same(book, "Lender review", "  of it by price", sum(again, Row::byPrice));
+    same(book, "Lender review", "of it by price", sum(again, Row::byPrice));
     same(book, "Lender review", "Contingency for the work left", again.contingency().required());
     same(book, "Lender review", "Interest reserve left", again.reserve().left());
     var months = again.reserve().months().orElseThrow();
