@@ -109,8 +109,14 @@ final class CalendarDecoder extends Decoder {
     }
   }
 
+  /** Holidays and nights count from a given end, so that needs a forward schedule first. */
   @Override
-  long backward(int[] list) {
+  boolean startsFromBack() {
+    return false;
+  }
+
+  @Override
+  long backward(int[] list, long limit) {
     use.clear();
     long first = Long.MAX_VALUE;
     for (int k : goingOn) {

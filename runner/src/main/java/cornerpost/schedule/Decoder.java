@@ -36,8 +36,17 @@ abstract class Decoder {
   /**
    * Each task in turn, from the back of the list, as late as its links and the crews still free
    * allow; gives the length from the first start to the end of the last forward schedule.
+   *
+   * @param limit given up at once with {@link #NONE} where it turns out that the length would be
+   *     more; a decoder that does not start from the back need not heed it
    */
-  abstract long backward(int[] list);
+  abstract long backward(int[] list, long limit);
+
+  /**
+   * Whether a list can be put in from the back at once, with no forward schedule of it: where the
+   * length does not depend on the day of the end.
+   */
+  abstract boolean startsFromBack();
 
   /** Fills the list in the order of the starts of the last schedule, forward or backward. */
   abstract void listByStart(int[] list);

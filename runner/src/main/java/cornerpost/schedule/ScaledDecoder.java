@@ -8,6 +8,7 @@ final class ScaledDecoder extends Decoder {
   final int[] start;
   final int[] kept;
   private final int[] tail; // from the start of a task to the end of the whole, at least
+  private final int[] head; // earliest start, by links alone
   private final int[] back;
   private final int[] finish; // for a moment
   private final int[] firstBefore; // pairs of a task before and its lag, one task after another
@@ -51,6 +52,12 @@ final class ScaledDecoder extends Decoder {
       for (int a = 0; a < p.after[j].length; a++) {
         int s = p.after[j][a];
         tail[j] = Math.max(tail[j], p.lagAfter[j][a] - p.duration[s] + p.duration[j] + tail[s]);
+      }
+    }
+    head = p.release.clone();
+    for (int j = 0; j < size; j++) {
+      for (int a = 0; a < p.before[j].length; a++) {
+        head[j] = Math.max(head[j], head[p.before[j][a]] + p.lagBefore[j][a]);
       }
     }
   }
@@ -139,8 +146,14 @@ final class ScaledDecoder extends Decoder {
   }
 
   @Override
-  long backward(int[] list) {
+  boolean startsFromBack() {
+    return true;
+  }
+
+  @Override
+  long backward(int[] list, long limit) {
     clear();
+    int most = (int) Math.min(limit, Integer.MAX_VALUE / 2);
     long[] free = this.free;
     int[] start = this.start;
     int[] links = linksAfter;
@@ -161,6 +174,10 @@ final class ScaledDecoder extends Decoder {
       t = demand == 0 ? t : fit(free, t, d, demand, guards);
       start[j] = t; // counted back from the end, to the finish
       last = Math.max(last, t + d);
+      if (t + d + head[j] > most) {
+        used = Math.max(used, last);
+        return NONE;
+      }
     }
     used = last;
     for (int j = 0; j < size; j++) {

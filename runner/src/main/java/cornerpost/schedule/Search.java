@@ -1,19 +1,25 @@
 package cornerpost.schedule;
 
 import java.util.Arrays;
+import java.util.Comparator;
 
 /**
  * Looks for a better order of work: a genetic algorithm on lists of tasks with forward-backward
  * improvement.
  *
  * <p>A list becomes a schedule by serial generation; each new schedule is pushed to the back and
- * then to the front again (justification), and its list is the order of starts that comes of it.
- * Two parents, each the better of two at random, give a child that takes a block of neighbours from
- * one and the order of all others from the other; some tasks are then moved within what their links
+ * then to the front again (justification). Where all tasks share a calendar and are more than 45
+ * the list is put in from the back at once, then pushed to the front, and the order of finishes
+ * that comes of it is the list of the next children: two schedules a child instead of three. Two
+ * parents, each the better of two at random, give a child that takes a block of neighbours from one
+ * and the order of all others from the other; some tasks are then moved within what their links
  * allow. A child that is much longer than its parents is given up before it is pushed: it hardly
  * ever becomes better than they. The child takes the place of the worse parent if it is no worse.
  * Among schedules of equal end that with fewer tasks held fast between back and front is better.
- * When nothing improves any more the population starts anew; the best schedule of all is kept.
+ *
+ * <p>When nothing improves any more a population starts anew, and with more than 45 tasks the one
+ * at rest is put by. When the next is at rest too, the better halves of both are bred on together;
+ * what comes of two such pairs is joined likewise, and so on. The best schedule of all is kept.
  *
  * <p>Sources: S. Hartmann, "A competitive genetic algorithm for resource-constrained project
  * scheduling", Naval Research Logistics 45 (1998) 733-750 (lists); V. Valls, F. Ballestin and S.
@@ -21,16 +27,28 @@ import java.util.Arrays;
  * 375-386, and "A hybrid genetic algorithm for the RCPSP", ibid. 185 (2008) 495-508 (justification;
  * blocks from one parent); R. Kolisch, "Efficient priority rules for the RCPSP", Journal of
  * Operations Management 14 (1996) 179-192 (first lists: biased random sampling by latest start).
- * The tie rule and the sizes are our own.
+ * The tie rule, the joining in pairs and the sizes are our own; that children are put in from the
+ * other end than their parents is after D. Debels and M. Vanhoucke, "A bi-population based genetic
+ * algorithm for the resource-constrained project scheduling problem", ICCSA 2005, 378-387.
  */
 final class Search {
-  private static final int POPULATION = 300; // found by trial, as are the other sizes
+  private static final int LARGE = 80; // tasks; the sizes here were found by trial
+  private static final int FEWEST_FROM_BACK =
+      46; // up to 45 the other way finds every optimum known
+  private static final int POPULATION = 300;
+  private static final int POPULATION_FROM_BACK = 200;
   private static final int POPULATION_OF_LARGE = 150;
-  private static final int LARGE = 80; // tasks
   private static final int STALE_ROUNDS = 150;
-  private static final double WORTH_PUSHING =
-      0.06; // how much longer than its parents a schedule may be at first
+  private static final int STALE_ROUNDS_FROM_BACK = 20;
+  private static final int STALE_ROUNDS_FROM_BACK_OF_LARGE = 60;
+  private static final double MOST_MOVED = 0.13;
+  private static final double MOST_MOVED_FROM_BACK = 0.08;
+
+  /** How much longer than its parents a schedule may be at first. */
+  private static final double WORTH_PUSHING = 0.06;
+
   private static final double WORTH_PUSHING_LARGE = 0.03;
+  private static final double WORTH_PUSHING_FROM_BACK_LARGE = 0.02;
   private static final int ASK_AFTER = 5_000; // tasks put in
   private static final int MOST_FOR_BLOCKS =
       2_000; // above, the table of who waits for whom gets too large
@@ -40,7 +58,10 @@ final class Search {
   private final Budget budget;
   private final long[] urgency;
   private final double moveRate;
+  private final boolean fromBack;
   private final int population;
+  private final int mostStale;
+  private final double worthPushing;
   private final int[][] lists;
   private final long[] ends;
   private final long[] worth; // end first, then tasks held fast
@@ -59,18 +80,24 @@ final class Search {
   private long builtAtAsked;
   private boolean stopped;
   private long builtAtBest;
+  private final Half[] putBy = new Half[64]; // by how often they were joined
+  private int joined;
 
   Search(Decoder decoder, Budget budget, long seed) {
     this.decoder = decoder;
     this.budget = budget;
     n = decoder.size;
     urgency = decoder.urgency();
-    moveRate = Math.min(0.13, 750.0 / ((double) n * n)); // found by trial on 30, 60 and 120 tasks
-    population =
-        (int)
-            Math.max(
-                10,
-                Math.min(n > LARGE ? POPULATION_OF_LARGE : POPULATION, budget.schedules() / 60));
+    fromBack = n >= FEWEST_FROM_BACK && decoder.startsFromBack();
+    boolean large = n > LARGE;
+    moveRate = Math.min(fromBack ? MOST_MOVED_FROM_BACK : MOST_MOVED, 750.0 / ((double) n * n));
+    int most = large ? POPULATION_OF_LARGE : fromBack ? POPULATION_FROM_BACK : POPULATION;
+    population = (int) Math.max(10, Math.min(most, budget.schedules() / 60));
+    int rounds =
+        !fromBack ? STALE_ROUNDS : large ? STALE_ROUNDS_FROM_BACK_OF_LARGE : STALE_ROUNDS_FROM_BACK;
+    mostStale = rounds * population;
+    double worthLarge = fromBack ? WORTH_PUSHING_FROM_BACK_LARGE : WORTH_PUSHING_LARGE;
+    worthPushing = large ? worthLarge : WORTH_PUSHING;
     lists = new int[population][];
     ends = new long[population];
     worth = new long[population];
@@ -106,14 +133,22 @@ final class Search {
     return stopped;
   }
 
-  /** One of the best lists of the population, at random. */
-  int[] elite() {
+  /** The better half of a population. */
+  private record Half(int[][] lists, long[] ends, long[] worth) {}
+
+  /** Lets the decoder hold the schedule of one of the best of the population, at random. */
+  void showElite() {
     int chosen = below(filled);
     for (int k = 0; k < 20; k++) {
       int other = below(filled);
       chosen = ends[other] < ends[chosen] ? other : chosen;
     }
-    return lists[chosen];
+    System.arraycopy(lists[chosen], 0, child, 0, n);
+    if (fromBack) {
+      decoder.backward(child, Decoder.NONE);
+      decoder.listByStart(child);
+    }
+    decoder.forward(child);
   }
 
   /**
@@ -132,8 +167,8 @@ final class Search {
     System.arraycopy(child, 0, lists[worst], 0, n);
     keep(decoder.forward(lists[worst]));
     built++;
-    decoder.listByStart(lists[worst]);
-    evaluate(lists[worst]);
+    list(lists[worst]);
+    evaluate(lists[worst], fromBack);
     ends[worst] = lastEnd;
     worth[worst] = lastWorth;
     bestOfPopulation = Math.min(bestOfPopulation, lastWorth);
@@ -152,17 +187,16 @@ final class Search {
         } else {
           shuffle(lists[filled], filled == 0 ? 0 : 0.2);
         }
-        evaluate(lists[filled]);
+        evaluate(lists[filled], filled > 0 && fromBack);
         worth[filled] = lastWorth;
         ends[filled] = lastEnd;
         bestOfPopulation = Math.min(bestOfPopulation, lastWorth);
         filled++;
       } else {
         breed();
-        if (stale > STALE_ROUNDS * population) {
-          filled = 0;
+        if (stale > mostStale) {
           stale = 0;
-          bestOfPopulation = Long.MAX_VALUE;
+          join();
         }
       }
     }
@@ -171,31 +205,87 @@ final class Search {
   private long lastEnd;
   private long lastWorth;
 
-  private void evaluate(int[] list) {
-    evaluate(list, Long.MAX_VALUE);
+  private void evaluate(int[] list, boolean back) {
+    evaluate(list, back, Decoder.NONE, Decoder.NONE);
   }
 
   /**
-   * Builds the schedule, pushes it back and forth, and makes the list the order of its starts;
-   * false, and the list of no use, if at first it ends after the limit.
+   * Builds the schedule, pushes it to the front in the end, and makes the list the order that comes
+   * of it; false, and the list of no use, if at first it is longer than the limit, or in the end
+   * than what is wanted.
    */
-  private boolean evaluate(int[] list, long limit) {
-    long first = decoder.forward(list, limit);
+  private boolean evaluate(int[] list, boolean back, long limit, long wanted) {
+    long first = back ? decoder.backward(list, limit) : decoder.forward(list, limit);
     if (first == Decoder.NONE) {
       built++;
       return false;
     }
-    keep(first);
-    decoder.listByFinish(list);
-    decoder.backward(list);
+    if (!back) {
+      keep(first);
+      decoder.listByFinish(list);
+      decoder.backward(list, Decoder.NONE);
+    }
     decoder.listByStart(list);
-    long second = decoder.forward(list);
-    keep(second);
-    built += 3;
-    lastEnd = second;
-    lastWorth = second * (n + 1) + decoder.unmoved();
-    decoder.listByStart(list);
-    return true;
+    long end = decoder.forward(list, wanted);
+    boolean taken = end != Decoder.NONE;
+    if (taken) {
+      keep(end);
+      lastEnd = end;
+      lastWorth = end * (n + 1) + decoder.unmoved();
+      list(list);
+    }
+    built += back ? 2 : 3;
+    return taken;
+  }
+
+  /** Fills the list in the order in which it will be put in. */
+  private void list(int[] list) {
+    if (fromBack) {
+      decoder.listByFinish(list);
+    } else {
+      decoder.listByStart(list);
+    }
+  }
+
+  /**
+   * Puts a population at rest by, or joins its better half with that of one that was joined as
+   * often.
+   */
+  private void join() {
+    if (!fromBack) {
+      filled = 0;
+      bestOfPopulation = Long.MAX_VALUE;
+      return;
+    }
+    Integer[] byWorth = new Integer[population];
+    Arrays.setAll(byWorth, k -> k);
+    Arrays.sort(byWorth, Comparator.comparingLong(k -> worth[k])); // keeps the order of equals
+    int half = population / 2;
+    Half other = putBy[joined];
+    if (other == null) {
+      other = new Half(new int[half][], new long[half], new long[half]);
+      for (int k = 0; k < half; k++) {
+        int from = byWorth[k];
+        other.lists[k] = lists[from];
+        lists[from] = null;
+        other.ends[k] = ends[from];
+        other.worth[k] = worth[from];
+      }
+      putBy[joined] = other;
+      joined = 0;
+      filled = 0;
+      bestOfPopulation = Long.MAX_VALUE;
+      return;
+    }
+    for (int k = 0; k < half; k++) {
+      int to = byWorth[population - 1 - k];
+      lists[to] = other.lists[k];
+      ends[to] = other.ends[k];
+      worth[to] = other.worth[k];
+      bestOfPopulation = Math.min(bestOfPopulation, worth[to]);
+    }
+    putBy[joined] = null;
+    joined++;
   }
 
   private void keep(long end) {
@@ -219,8 +309,8 @@ final class Search {
       twoPoints(lists[a], lists[b], child);
     }
     move(child);
-    double more = n > LARGE ? WORTH_PUSHING_LARGE : WORTH_PUSHING;
-    if (!evaluate(child, decoder.stretched(Math.max(ends[a], ends[b]), more))) {
+    long longer = Math.max(ends[a], ends[b]); // what ends later is not taken in
+    if (!evaluate(child, fromBack, decoder.stretched(longer, worthPushing), longer)) {
       return;
     }
     if (lastWorth < bestOfPopulation) {
