@@ -8,17 +8,17 @@ import java.util.Comparator;
  * improvement.
  *
  * <p>A list becomes a schedule by serial generation; each new schedule is pushed to the back and
- * then to the front again (justification). Where all tasks share a calendar and are more than 45
- * the list is put in from the back at once, then pushed to the front, and the order of finishes
- * that comes of it is the list of the next children: two schedules a child instead of three. Two
- * parents, each the better of two at random, give a child that takes a block of neighbours from one
- * and the order of all others from the other; some tasks are then moved within what their links
- * allow. A child that is much longer than its parents is given up before it is pushed: it hardly
- * ever becomes better than they. The child takes the place of the worse parent if it is no worse.
- * Among schedules of equal end that with fewer tasks held fast between back and front is better.
+ * then to the front again (justification). Where 46 to 80 tasks share a calendar the list is put in
+ * from the back at once, then pushed to the front, and the order of finishes that comes of it is
+ * the list of the next children: two schedules a child instead of three. Two parents, each the
+ * better of two at random, give a child that takes a block of neighbours from one and the order of
+ * all others from the other; some tasks are then moved within what their links allow. A child that
+ * is much longer than its parents is given up before it is pushed: it hardly ever becomes better
+ * than they. The child takes the place of the worse parent if it is no worse. Among schedules of
+ * equal end that with fewer tasks held fast between back and front is better.
  *
- * <p>When nothing improves any more a population starts anew, and with more than 45 tasks the one
- * at rest is put by. When the next is at rest too, the better halves of both are bred on together;
+ * <p>When nothing improves any more a population starts anew, and with 46 to 80 tasks the one at
+ * rest is put by. When the next is at rest too, the better halves of both are bred on together;
  * what comes of two such pairs is joined likewise, and so on. The best schedule of all is kept.
  *
  * <p>Sources: S. Hartmann, "A competitive genetic algorithm for resource-constrained project
@@ -40,7 +40,6 @@ final class Search {
   private static final int POPULATION_OF_LARGE = 150;
   private static final int STALE_ROUNDS = 150;
   private static final int STALE_ROUNDS_FROM_BACK = 20;
-  private static final int STALE_ROUNDS_FROM_BACK_OF_LARGE = 60;
   private static final double MOST_MOVED = 0.13;
   private static final double MOST_MOVED_FROM_BACK = 0.08;
 
@@ -48,7 +47,6 @@ final class Search {
   private static final double WORTH_PUSHING = 0.06;
 
   private static final double WORTH_PUSHING_LARGE = 0.03;
-  private static final double WORTH_PUSHING_FROM_BACK_LARGE = 0.02;
   private static final int ASK_AFTER = 5_000; // tasks put in
   private static final int MOST_FOR_BLOCKS =
       2_000; // above, the table of who waits for whom gets too large
@@ -88,16 +86,13 @@ final class Search {
     this.budget = budget;
     n = decoder.size;
     urgency = decoder.urgency();
-    fromBack = n >= FEWEST_FROM_BACK && decoder.startsFromBack();
     boolean large = n > LARGE;
+    fromBack = n >= FEWEST_FROM_BACK && !large && decoder.startsFromBack();
     moveRate = Math.min(fromBack ? MOST_MOVED_FROM_BACK : MOST_MOVED, 750.0 / ((double) n * n));
     int most = large ? POPULATION_OF_LARGE : fromBack ? POPULATION_FROM_BACK : POPULATION;
     population = (int) Math.max(10, Math.min(most, budget.schedules() / 60));
-    int rounds =
-        !fromBack ? STALE_ROUNDS : large ? STALE_ROUNDS_FROM_BACK_OF_LARGE : STALE_ROUNDS_FROM_BACK;
-    mostStale = rounds * population;
-    double worthLarge = fromBack ? WORTH_PUSHING_FROM_BACK_LARGE : WORTH_PUSHING_LARGE;
-    worthPushing = large ? worthLarge : WORTH_PUSHING;
+    mostStale = (fromBack ? STALE_ROUNDS_FROM_BACK : STALE_ROUNDS) * population;
+    worthPushing = large ? WORTH_PUSHING_LARGE : WORTH_PUSHING;
     lists = new int[population][];
     ends = new long[population];
     worth = new long[population];
