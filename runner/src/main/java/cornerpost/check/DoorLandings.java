@@ -6,6 +6,7 @@ import cornerpost.check.Check.Topic;
 import cornerpost.scope.Box;
 import cornerpost.scope.DeckAndRoofQuestions;
 import cornerpost.scope.Joint;
+import cornerpost.scope.Neighbours;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningQuestions;
 import cornerpost.scope.SiteQuestions;
@@ -19,9 +20,11 @@ final class DoorLandings implements CheckRule {
   @Override
   public List<Check> look(CheckInput in) {
     var found = new ArrayList<Check>();
+    var neighbours = new Neighbours(in.scope().boxes());
     for (var box : in.scope().boxes()) {
       for (var o : in.scope().openingsOf(box)) {
-        if (!RoomOpenings.door(o) || o.wall() == Wall.ROOF || towardsAnother(in, box, o)) continue;
+        if (!RoomOpenings.door(o) || o.wall() == Wall.ROOF) continue;
+        if (!neighbours.against(box, o.wall()).isEmpty()) continue; // it leads into the next box
         look(in, box, o).ifPresent(found::add);
       }
     }
@@ -85,22 +88,5 @@ final class DoorLandings implements CheckRule {
       return Optional.of(", and the deck before it is only " + say.length(depth) + " deep");
     }
     return Optional.empty();
-  }
-
-  /** A side that another box stands against leads into that box and not outside. */
-  private static boolean towardsAnother(CheckInput in, Box box, Opening o) {
-    if (o.wall() != Wall.LEFT && o.wall() != Wall.RIGHT) return false;
-    return in.scope().boxes().stream()
-        .filter(b -> b != box && b.rotation().value().compareTo(box.rotation().value()) == 0)
-        .filter(b -> box.rotation().value().signum() == 0)
-        .filter(
-            b ->
-                b.joint() == Joint.SIDE_BY_SIDE && b.joinedTo().filter(box.id()::equals).isPresent()
-                    || box.joint() == Joint.SIDE_BY_SIDE
-                        && box.joinedTo().filter(b.id()::equals).isPresent())
-        .anyMatch(
-            b ->
-                (o.wall() == Wall.RIGHT)
-                    == (b.across().value().compareTo(box.across().value()) > 0));
   }
 }

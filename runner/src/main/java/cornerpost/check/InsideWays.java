@@ -1,7 +1,7 @@
 package cornerpost.check;
 
-import cornerpost.scope.Box;
 import cornerpost.scope.DoorToNext;
+import cornerpost.scope.Neighbours;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.Room;
@@ -63,16 +63,11 @@ final class InsideWays {
   private boolean mayLeadTo(Opening o, Room to) {
     var box = in.scope().box(o.box()).orElseThrow();
     var other = in.scope().box(to.box()).orElseThrow();
-    if (!touching(box, other)) return false;
+    if (!new Neighbours(in.scope().boxes()).behind(box, o.wall()).contains(other)) return false;
     boolean side = o.wall() == Wall.LEFT || o.wall() == Wall.RIGHT;
     if (!side || box.rotation().value().compareTo(other.rotation().value()) != 0) return true;
     if (box.rotation().value().signum() != 0) return true;
     var middle = o.offset().plus(o.width().over(2)).plus(box.along()).minus(other.along());
     return RoomOpenings.lies(in, to, middle);
-  }
-
-  private static boolean touching(Box a, Box b) {
-    return a.joinedTo().filter(b.id()::equals).isPresent()
-        || b.joinedTo().filter(a.id()::equals).isPresent();
   }
 }

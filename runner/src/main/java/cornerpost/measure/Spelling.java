@@ -34,7 +34,7 @@ public final class Spelling {
     if (sought.isEmpty()) return Optional.empty();
     var close =
         allowed.stream()
-            .filter(a -> distance(sought, plain(a)) <= Math.max(1, a.length() / 3))
+            .filter(a -> isSlip(sought, plain(a)))
             .min(Comparator.comparingInt(a -> distance(sought, plain(a))));
     if (close.isPresent()) return close;
     var parts =
@@ -42,6 +42,11 @@ public final class Spelling {
             .filter(a -> plain(a).contains(sought) || sought.contains(plain(a)))
             .toList();
     return parts.size() == 1 ? Optional.of(parts.get(0)) : Optional.empty();
+  }
+
+  /** Whether one differs from a name by a third of its letters at most; both made plain. */
+  public static boolean isSlip(String sought, String name) {
+    return distance(sought, name) <= Math.max(1, name.length() / 3);
   }
 
   /** Without capitals, with one blank between words. */

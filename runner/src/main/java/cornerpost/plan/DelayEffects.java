@@ -84,7 +84,7 @@ final class DelayEffects {
         goal,
         cost.total(),
         "Each one above is what it adds to the others, so the rows do not add up: days that run side"
-            + " by side count once, and the crane is booked again once"
+            + " by side count once"
             + said(cost));
   }
 

@@ -66,6 +66,11 @@ public record EventPath(
     steps = List.copyOf(steps);
   }
 
+  /** Of its steps, in order. */
+  public List<String> ids() {
+    return steps.stream().map(Step::id).toList();
+  }
+
   static EventPath none(Optional<String> from, Optional<String> to, String why) {
     return new EventPath(
         from, to, List.of(), "", BigDecimal.ZERO, BigDecimal.ZERO, 0, BigDecimal.ZERO, why);

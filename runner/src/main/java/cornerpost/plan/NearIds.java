@@ -44,7 +44,7 @@ final class NearIds {
 
   private static boolean isNear(String plain, String name) {
     if (plain.isEmpty() || name.isEmpty()) return false;
-    if (Spelling.distance(plain, name) <= Math.max(1, name.length() / 3)) return true;
+    if (Spelling.isSlip(plain, name)) return true;
     return plain.length() >= LEAST_PART && name.contains(plain)
         || name.length() >= LEAST_PART && plain.contains(name);
   }

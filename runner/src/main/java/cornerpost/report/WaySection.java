@@ -84,9 +84,12 @@ final class WaySection {
     model.put("deliverySentence", deliverySentence());
     model.put("crewSentence", crewSentence());
     model.put("nextWays", nextWays());
-    model.put("pathWords", p.path().words());
+    boolean above = p.path().ids().equals(p.deliveryToMoveIn()) && !p.path().steps().isEmpty();
+    model.put(
+        "pathWords",
+        p.path().words() + (above ? " Its steps stand above, from delivery to the keys." : ""));
     model.put("pathEnds", ends(p.path()));
-    model.put("pathSteps", pathSteps(p.path()));
+    model.put("pathSteps", above ? List.of() : pathSteps(p.path()));
     model.put("pathWorking", Words.tenths(p.path().workingDays()));
     model.put("pathElapsed", Integer.toString(p.path().elapsedDays()));
     var bars = new BarChart(plan).bands();
@@ -128,8 +131,10 @@ final class WaySection {
                         + day
                         + ". They may come "
                         + Words.days(java.math.BigDecimal.valueOf(f))
-                        + " later before move-in moves."
-                    : "The boxes come on " + day + ". Every day they come later moves move-in.")
+                        + " later, with the crews in this order, before move-in moves."
+                    : "The boxes come on "
+                        + day
+                        + ". With the crews in this order, every day they come later moves move-in.")
         .orElse("The boxes come on " + day + ".");
   }
 

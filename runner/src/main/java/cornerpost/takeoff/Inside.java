@@ -10,6 +10,7 @@ import cornerpost.scope.InsulationMaterial;
 import cornerpost.scope.InsulationSide;
 import cornerpost.scope.Joint;
 import cornerpost.scope.LiningBoard;
+import cornerpost.scope.Neighbours;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.Room;
@@ -52,11 +53,13 @@ final class Inside {
 
   private final Job job;
   private final Shape shape;
+  private final Neighbours neighbours;
   private final Answers envelope;
 
   Inside(Job job) {
     this.job = job;
     this.shape = new Shape(job);
+    this.neighbours = new Neighbours(job.scope().boxes());
     this.envelope = job.scope().envelope();
   }
 
@@ -205,8 +208,10 @@ final class Inside {
    */
   List<Opening> openings(Box box, Wall wall) {
     var all = new ArrayList<>(job.scope().openingsIn(box, wall));
-    for (var other : joined(box)) {
-      passThroughs(other).filter(o -> o.wall().facing() == wall).forEach(all::add);
+    for (var other : neighbours.behind(box, wall)) {
+      passThroughs(other, wall.facing())
+          .filter(o -> neighbours.behind(other, o.wall()).contains(box))
+          .forEach(all::add);
     }
     return List.copyOf(all);
   }
@@ -216,20 +221,9 @@ final class Inside {
     return WALLS.stream().flatMap(w -> openings(box, w).stream()).toList();
   }
 
-  private Stream<Opening> passThroughs(Box box) {
-    return job.scope().openingsOf(box).stream()
-        .filter(o -> o.kind() == OpeningKind.PASS_THROUGH && o.wall() != Wall.ROOF);
-  }
-
-  private List<Box> joined(Box box) {
-    return job.scope().boxes().stream()
-        .filter(b -> isJoined(b, box) || isJoined(box, b))
-        .filter(b -> !b.id().equals(box.id()))
-        .toList();
-  }
-
-  private static boolean isJoined(Box box, Box to) {
-    return box.joint() != Joint.NONE && box.joinedTo().filter(to.id()::equals).isPresent();
+  private Stream<Opening> passThroughs(Box box, Wall wall) {
+    return job.scope().openingsIn(box, wall).stream()
+        .filter(o -> o.kind() == OpeningKind.PASS_THROUGH);
   }
 
   /**
@@ -244,7 +238,7 @@ final class Inside {
     for (var box : job.scope().boxes()) {
       var round = shape.insideLength(box).plus(shape.insideWidth(box)).times(2);
       faces.add(round.times(shape.insideHeight(box)));
-      boolean joined = !joined(box).isEmpty();
+      boolean joined = !neighbours.of(box).isEmpty();
       for (var o : openings(box)) {
         (joined && o.kind() == OpeningKind.PASS_THROUGH ? passages : holes).add(Shape.area(o));
       }

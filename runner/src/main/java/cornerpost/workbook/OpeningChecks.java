@@ -4,7 +4,7 @@ import cornerpost.fact.Facts;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Box;
 import cornerpost.scope.BoxQuestions;
-import cornerpost.scope.Joint;
+import cornerpost.scope.Neighbours;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.OpeningQuestions;
@@ -169,11 +169,12 @@ final class OpeningChecks {
     if (passage.kind() != OpeningKind.PASS_THROUGH || passage.wall() == Wall.ROOF) return;
     var from = box(passage);
     if (from.isEmpty()) return;
+    var next = new Neighbours(whole().toList()).behind(from.get(), passage.wall());
     for (var other : all) {
       boolean later = all.indexOf(other) > all.indexOf(passage);
       if (other.wall() != passage.wall().facing()) continue;
       if (other.kind() == OpeningKind.PASS_THROUGH && later) continue;
-      var to = box(other).filter(b -> leadsTo(from.get(), passage.wall(), b));
+      var to = box(other).filter(next::contains);
       var start = to.flatMap(b -> startFrom(passage.wall(), other, b));
       if (start.isEmpty()
           || !crosses(start.get(), other.width(), passage.offset(), passage.width())
@@ -213,25 +214,6 @@ final class OpeningChecks {
               .map(run -> Figure.constant(run.toPlainString(), Unit.M))
               .map(run -> run.minus(other.offset()).minus(other.width()));
     };
-  }
-
-  /** Whether a wall is joined to another box; of several boxes their places on the plot say. */
-  private boolean leadsTo(Box from, Wall wall, Box to) {
-    boolean side = wall == Wall.LEFT || wall == Wall.RIGHT;
-    var joint = side ? Joint.SIDE_BY_SIDE : Joint.END_TO_END;
-    var next = whole().filter(b -> isJoined(from, b, joint) || isJoined(b, from, joint)).toList();
-    if (!next.contains(to)) return false;
-    if (next.size() == 1) return true;
-    double turn = Math.toRadians(-from.rotation().asDouble(Unit.ONE));
-    double x = to.along().minus(from.along()).asDouble(Unit.M);
-    double y = to.across().minus(from.across()).asDouble(Unit.M);
-    double away =
-        side ? y * Math.cos(turn) - x * Math.sin(turn) : x * Math.cos(turn) + y * Math.sin(turn);
-    return wall == Wall.RIGHT || wall == Wall.BLIND_END ? away > 0 : away < 0;
-  }
-
-  private static boolean isJoined(Box box, Box to, Joint joint) {
-    return box.joint() == joint && box.joinedTo().filter(to.id()::equals).isPresent();
   }
 
   private static boolean crosses(Figure startA, Figure sizeA, Figure startB, Figure sizeB) {

@@ -1,8 +1,8 @@
 package cornerpost.workbook;
 
 import cornerpost.finance.CostReport.Row;
+import cornerpost.finance.Flag;
 import cornerpost.finance.LoanStatus;
-import cornerpost.finance.Sign;
 import cornerpost.finance.Stress;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -237,28 +237,16 @@ final class SheetLenderReview {
 
   private void signs() {
     page.section("What an examiner looks for");
-    for (var f : status.flags()) page.sign(f, figure(f.sign()), links.of(f, status));
+    for (var f : status.flags()) page.sign(f, figure(f), links.of(f, status));
   }
 
-  /** Its formula; empty where it needs a new run. */
-  private Optional<String> figure(Sign sign) {
-    return switch (sign) {
-      case SHORT -> Optional.of(LoanItem.SHORT.cell());
+  /** Its formula, for most the cell that makes it; empty where it needs a new run. */
+  private Optional<String> figure(Flag flag) {
+    return switch (flag.sign()) {
       case CASH -> Optional.of("MAX(0,-" + SheetMoneyToCome.leastCash(status) + ")");
-      case ABOVE_LOAN -> Optional.of(LoanItem.ABOVE_LOAN.cell());
-      case TOO_MUCH -> Optional.of(SheetScheduleOfValues.above());
-      case AHEAD -> Optional.of(SheetScheduleOfValues.ahead());
-      case FRONT -> Optional.of(LoanItem.FRONT.cell());
-      case OVER -> Optional.of(CostReportColumn.OVER.total());
-      case CONTINGENCY -> Optional.of(LoanItem.CONTINGENCY_LACKING.cell());
-      case NO_QUOTE -> Optional.of(CostReportColumn.NO_FIRM_PRICE.total());
-      case ENDED -> Optional.of(LoanItem.ENDED.cell());
-      case EARLY -> Optional.of(LoanItem.EARLY.cell());
-      case VALUE ->
-          status.terms().value().isPresent()
-              ? Optional.of(LoanItem.ABOVE_VALUE.cell())
-              : Optional.empty();
+      case VALUE -> status.terms().value().isPresent() ? links.of(flag, status) : Optional.empty();
       case LICENSED, MATURITY -> Optional.empty();
+      default -> links.of(flag, status);
     };
   }
 }

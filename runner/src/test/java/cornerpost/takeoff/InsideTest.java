@@ -142,6 +142,49 @@ class InsideTest {
         .isEqualTo(amount(lines, "framing/A-left/studs", Unit.ONE));
   }
 
+  // Three in a row, B in the middle: its passage of 1.5 x 2.1 m to the right goes through two
+  // linings, its own and that of C: 2 x 3.15 = 6.3 m2. A, to its left, keeps its wall whole.
+  @Test
+  void a_middle_box_s_passage_opens_the_lining_on_its_side_only() {
+    var lines =
+        measured(
+            TestScopes.metric()
+                .box("A")
+                .box(
+                    "B",
+                    BoxQuestions.JOINED_TO,
+                    "A",
+                    BoxQuestions.JOINT,
+                    Joint.SIDE_BY_SIDE,
+                    BoxQuestions.ACROSS,
+                    "2.438")
+                .box(
+                    "C",
+                    BoxQuestions.JOINED_TO,
+                    "B",
+                    BoxQuestions.JOINT,
+                    Joint.SIDE_BY_SIDE,
+                    BoxQuestions.ACROSS,
+                    "4.876")
+                .opening("P1", "B", Wall.RIGHT, OpeningKind.PASS_THROUGH, "1500", "2100"));
+    assertThat(amount(lines, "inside/wall-openings", Unit.M2)).isCloseTo(6.3, within(1e-9));
+    assertThat(TestScopes.has(lines, "framing/A/openings")).isFalse();
+    assertThat(amount(lines, "framing/B/openings", Unit.ONE)).isEqualTo(1);
+    assertThat(amount(lines, "framing/C/openings", Unit.ONE)).isEqualTo(1);
+  }
+
+  // A stacked box has no wall against the one below: a way through a side leads nowhere there.
+  @Test
+  void a_passage_in_a_wall_opens_no_lining_of_a_box_stacked_on_it() {
+    var lines =
+        measured(
+            TestScopes.metric()
+                .box("A")
+                .box("B", BoxQuestions.JOINED_TO, "A", BoxQuestions.JOINT, Joint.STACKED)
+                .opening("P1", "A", Wall.LEFT, OpeningKind.PASS_THROUGH, "1500", "2100"));
+    assertThat(amount(lines, "inside/wall-openings", Unit.M2)).isCloseTo(3.15, within(1e-9));
+  }
+
   @Test
   void a_box_that_stands_alone_has_only_its_own_pass_throughs() {
     var lines =
