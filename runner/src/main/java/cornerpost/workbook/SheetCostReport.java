@@ -110,7 +110,9 @@ final class SheetCostReport {
     }
     totals();
     SheetTables.finish(page, row - 1, CostReportColumn.values().length, 1);
-    SheetPrint.printed(page, OVER.ordinal(), row - 1);
+    // before anything is entered the lines are those of the Cost plan: paper gets the totals
+    boolean entered = !run.plan.scope().ledger().isEmpty();
+    SheetPrint.printed(page, OVER.ordinal(), entered ? row - 1 : Addresses.HEADER_ROW);
   }
 
   private void totals() {
