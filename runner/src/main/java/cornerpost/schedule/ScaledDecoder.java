@@ -15,7 +15,7 @@ final class ScaledDecoder extends Decoder {
   private final int[] linksBefore;
   private final int[] firstAfter;
   private final int[] linksAfter;
-  private final long[] free;
+  private final FreeCrews crews;
   private final int[] counts;
   private final boolean orderKeepsWaiting;
   private int used;
@@ -33,7 +33,7 @@ final class ScaledDecoder extends Decoder {
     linksBefore = inARow(p.before, p.lagBefore, firstBefore);
     firstAfter = new int[size + 1];
     linksAfter = inARow(p.after, p.lagAfter, firstAfter);
-    free = new long[project.horizon + 2];
+    crews = FreeCrews.of(project);
     counts = new int[project.horizon + 3];
     boolean keeps = true;
     for (int j = 0; j < size; j++) {
@@ -45,7 +45,6 @@ final class ScaledDecoder extends Decoder {
     }
     orderKeepsWaiting = keeps;
     order = new Order(p.before, p.after);
-    Arrays.fill(free, p.available);
     tail = new int[size];
     for (int j = size - 1; j >= 0; j--) {
       tail[j] = p.duration[j];
@@ -83,16 +82,15 @@ final class ScaledDecoder extends Decoder {
 
   @Override
   long forward(int[] list, long limit) {
-    clear();
+    crews.clear(used);
     int most = (int) Math.min(limit, Integer.MAX_VALUE / 2);
-    long[] free = this.free;
+    FreeCrews crews = this.crews;
     int[] start = this.start;
     int[] links = linksBefore;
     int[] first = firstBefore;
     int[] release = p.release;
     int[] duration = p.duration;
     long[] demands = p.demand;
-    long guards = p.guards;
     int last = 0;
     for (int j : list) {
       int t = release[j];
@@ -101,8 +99,7 @@ final class ScaledDecoder extends Decoder {
         t = Math.max(t, start[links[a]] + links[a + 1]);
       }
       int d = duration[j];
-      long demand = demands[j];
-      t = demand == 0 ? t : fit(free, t, d, demand, guards);
+      t = demands[j] == 0 ? t : crews.take(j, t);
       start[j] = t;
       last = Math.max(last, t + d);
       if (t + tail[j] > most) {
@@ -120,31 +117,6 @@ final class ScaledDecoder extends Decoder {
     return end + (long) (end * more);
   }
 
-  private void clear() {
-    Arrays.fill(free, 0, used, p.available);
-  }
-
-  /**
-   * The first moment from which there is room, which is taken. Looks at each stretch from its last
-   * step, so that it passes over a busy time in strides of the duration.
-   */
-  private static int fit(long[] free, int from, int duration, long demand, long guards) {
-    int t = from;
-    int known = from; // from here to the end of the stretch there is something left to look at
-    int u = from + duration;
-    while (--u >= known) {
-      if ((free[u] - demand & guards) != guards) {
-        known = t + duration;
-        t = u + 1;
-        u = t + duration;
-      }
-    }
-    for (int v = t; v < t + duration; v++) {
-      free[v] -= demand;
-    }
-    return t;
-  }
-
   @Override
   boolean startsFromBack() {
     return true;
@@ -152,15 +124,14 @@ final class ScaledDecoder extends Decoder {
 
   @Override
   long backward(int[] list, long limit) {
-    clear();
+    crews.clear(used);
     int most = (int) Math.min(limit, Integer.MAX_VALUE / 2);
-    long[] free = this.free;
+    FreeCrews crews = this.crews;
     int[] start = this.start;
     int[] links = linksAfter;
     int[] first = firstAfter;
     int[] duration = p.duration;
     long[] demands = p.demand;
-    long guards = p.guards;
     int last = 0;
     for (int k = size - 1; k >= 0; k--) {
       int j = list[k];
@@ -170,8 +141,7 @@ final class ScaledDecoder extends Decoder {
         t = Math.max(t, start[links[a]] + links[a + 1]);
       }
       int d = duration[j];
-      long demand = demands[j];
-      t = demand == 0 ? t : fit(free, t, d, demand, guards);
+      t = demands[j] == 0 ? t : crews.take(j, t);
       start[j] = t; // counted back from the end, to the finish
       last = Math.max(last, t + d);
       if (t + d + head[j] > most) {

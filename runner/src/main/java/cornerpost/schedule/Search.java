@@ -48,14 +48,12 @@ final class Search {
 
   private static final double WORTH_PUSHING_LARGE = 0.03;
   private static final int ASK_AFTER = 5_000; // tasks put in
-  private static final int MOST_FOR_BLOCKS =
-      2_000; // above, the table of who waits for whom gets too large
 
   private final Decoder decoder;
   private final int n;
   private final Budget budget;
-  private final long[] urgency;
-  private final double moveRate;
+  private final RandomDraw draw;
+  private final ListMaker maker;
   private final boolean fromBack;
   private final int population;
   private final int mostStale;
@@ -63,15 +61,9 @@ final class Search {
   private final int[][] lists;
   private final long[] ends;
   private final long[] worth; // end first, then tasks held fast
-  private final boolean[] in;
-  private final boolean[] later;
-  private final int[] position;
-  private long[][] ancestors;
-  private Order order;
   private int filled;
   private int stale;
   private int[] child;
-  private long random;
   private long bestEnd = Long.MAX_VALUE;
   private long bestOfPopulation = Long.MAX_VALUE;
   private long built;
@@ -85,10 +77,12 @@ final class Search {
     this.decoder = decoder;
     this.budget = budget;
     n = decoder.size;
-    urgency = decoder.urgency();
+    draw = new RandomDraw(seed);
     boolean large = n > LARGE;
     fromBack = n >= FEWEST_FROM_BACK && !large && decoder.startsFromBack();
-    moveRate = Math.min(fromBack ? MOST_MOVED_FROM_BACK : MOST_MOVED, 750.0 / ((double) n * n));
+    double moveRate =
+        Math.min(fromBack ? MOST_MOVED_FROM_BACK : MOST_MOVED, 750.0 / ((double) n * n));
+    maker = new ListMaker(decoder, draw, moveRate);
     int most = large ? POPULATION_OF_LARGE : fromBack ? POPULATION_FROM_BACK : POPULATION;
     population = (int) Math.max(10, Math.min(most, budget.schedules() / 60));
     mostStale = (fromBack ? STALE_ROUNDS_FROM_BACK : STALE_ROUNDS) * population;
@@ -96,12 +90,7 @@ final class Search {
     lists = new int[population][];
     ends = new long[population];
     worth = new long[population];
-    in = new boolean[n];
-    later = new boolean[n];
-    position = new int[n];
     child = new int[n];
-    random = seed * 0x9E3779B97F4A7C15L + 0x1234567L;
-    random = random == 0 ? 1 : random;
   }
 
   long bestEnd() {
@@ -133,9 +122,9 @@ final class Search {
 
   /** Lets the decoder hold the schedule of one of the best of the population, at random. */
   void showElite() {
-    int chosen = below(filled);
+    int chosen = draw.below(filled);
     for (int k = 0; k < 20; k++) {
-      int other = below(filled);
+      int other = draw.below(filled);
       chosen = ends[other] < ends[chosen] ? other : chosen;
     }
     System.arraycopy(lists[chosen], 0, child, 0, n);
@@ -176,12 +165,7 @@ final class Search {
     while (bestEnd > goal && built < until && !spent()) {
       if (filled < population) {
         lists[filled] = lists[filled] == null ? new int[n] : lists[filled];
-        double bias = filled == 0 ? 8 : filled % 4 == 0 ? 1 : 2;
-        if (n <= MOST_FOR_BLOCKS) {
-          sample(lists[filled], bias);
-        } else {
-          shuffle(lists[filled], filled == 0 ? 0 : 0.2);
-        }
+        maker.fill(lists[filled], filled);
         evaluate(lists[filled], filled > 0 && fromBack);
         worth[filled] = lastWorth;
         ends[filled] = lastEnd;
@@ -292,18 +276,14 @@ final class Search {
   }
 
   private void breed() {
-    int a = better(below(population), below(population));
-    int b = better(below(population), below(population));
+    int a = better(draw.below(population), draw.below(population));
+    int b = better(draw.below(population), draw.below(population));
     stale++;
     if (a == b) {
       return;
     }
-    if (n <= MOST_FOR_BLOCKS) {
-      block(lists[a], lists[b], child);
-    } else {
-      twoPoints(lists[a], lists[b], child);
-    }
-    move(child);
+    maker.cross(lists[a], lists[b], child);
+    maker.move(child);
     long longer = Math.max(ends[a], ends[b]); // what ends later is not taken in
     if (!evaluate(child, fromBack, decoder.stretched(longer, worthPushing), longer)) {
       return;
@@ -329,220 +309,5 @@ final class Search {
 
   private int better(int a, int b) {
     return worth[a] <= worth[b] ? a : b;
-  }
-
-  /**
-   * A random list, each next task drawn with odds of its urgency among the ready ones, raised to
-   * the bias.
-   */
-  private void sample(int[] list, double bias) {
-    int[] waiting = new int[n];
-    int[] ready = new int[n];
-    double[] odds = new double[n];
-    int m = 0;
-    for (int j = 0; j < n; j++) {
-      waiting[j] = decoder.before(j).length;
-      if (waiting[j] == 0) {
-        ready[m++] = j;
-      }
-    }
-    for (int k = 0; k < n; k++) {
-      long latest = Long.MIN_VALUE;
-      long soonest = Long.MAX_VALUE;
-      for (int e = 0; e < m; e++) {
-        latest = Math.max(latest, urgency[ready[e]]);
-        soonest = Math.min(soonest, urgency[ready[e]]);
-      }
-      double scale = Math.max(1, (latest - soonest) / 50.0);
-      double sum = 0;
-      for (int e = 0; e < m; e++) {
-        odds[e] = Math.pow((latest - urgency[ready[e]]) / scale + 1, bias);
-        sum += odds[e];
-      }
-      double draw = unit() * sum;
-      int e = 0;
-      while (e < m - 1 && (draw -= odds[e]) >= 0) {
-        e++;
-      }
-      int j = ready[e];
-      ready[e] = ready[--m];
-      list[k] = j;
-      for (int after : decoder.after(j)) {
-        if (--waiting[after] == 0) {
-          ready[m++] = after;
-        }
-      }
-    }
-  }
-
-  /**
-   * A block of neighbours in a stays together in the order of a; all others keep the order of b
-   * around it.
-   */
-  private void block(int[] a, int[] b, int[] child) {
-    if (ancestors == null) {
-      ancestors = ancestors();
-    }
-    int length = Math.min(n, 3 + below(Math.max(1, (int) (0.3 * n))));
-    int from = below(n - length + 1);
-    Arrays.fill(in, false);
-    Arrays.fill(later, false);
-    for (int k = 0; k < n; k++) {
-      position[b[k]] = k;
-    }
-    long[] before = new long[ancestors.length == 0 ? 0 : ancestors[0].length];
-    long sum = 0;
-    for (int k = from; k < from + length; k++) {
-      in[a[k]] = true;
-      sum += position[a[k]];
-      for (int w = 0; w < before.length; w++) {
-        before[w] |= ancestors[a[k]][w];
-      }
-    }
-    int at = 0;
-    for (int k = 0; k < n; k++) {
-      int j = b[k];
-      if (!in[j]) {
-        boolean mustBefore = (before[j >> 6] >>> j & 1) != 0;
-        if (!mustBefore && (k * (long) length > sum || waitsForLater(j))) {
-          later[j] = true;
-        } else {
-          child[at++] = j;
-        }
-      }
-    }
-    for (int k = from; k < from + length; k++) {
-      child[at++] = a[k];
-    }
-    for (int j : b) {
-      if (later[j]) {
-        child[at++] = j;
-      }
-    }
-  }
-
-  /**
-   * A list by urgency, each task shaken by up to so much of the whole span: for networks too large
-   * to draw one by one.
-   */
-  private void shuffle(int[] list, double noise) {
-    long first = Arrays.stream(urgency).min().orElse(0);
-    long span = Arrays.stream(urgency).max().orElse(0) - first;
-    double[] key = new double[n];
-    for (int j = 0; j < n; j++) {
-      key[j] = urgency[j] - first + noise * span * unit();
-    }
-    int[] sorted =
-        java.util.stream.IntStream.range(0, n)
-            .boxed()
-            .sorted((x, y) -> Double.compare(key[x], key[y]))
-            .mapToInt(Integer::intValue)
-            .toArray();
-    System.arraycopy(sorted, 0, list, 0, n);
-    if (order == null) {
-      int[][] before = new int[n][];
-      int[][] after = new int[n][];
-      for (int j = 0; j < n; j++) {
-        before[j] = decoder.before(j);
-        after[j] = decoder.after(j);
-      }
-      order = new Order(before, after);
-    }
-    order.repair(list);
-  }
-
-  private boolean waitsForLater(int j) {
-    for (int i : decoder.before(j)) {
-      if (in[i] || later[i]) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private long[][] ancestors() {
-    long[][] all = new long[n][(n + 63) / 64];
-    for (int j = 0; j < n; j++) {
-      for (int i : decoder.before(j)) {
-        all[j][i >> 6] |= 1L << i;
-        for (int w = 0; w < all[j].length; w++) {
-          all[j][w] |= all[i][w];
-        }
-      }
-    }
-    return all;
-  }
-
-  /** The front of a, then what b has next, then the rest of a. */
-  private void twoPoints(int[] a, int[] b, int[] child) {
-    int from = below(n);
-    int to = from + below(n - from + 1);
-    Arrays.fill(in, false);
-    int at = 0;
-    while (at < from) {
-      child[at] = a[at];
-      in[a[at++]] = true;
-    }
-    for (int k = 0; k < n && at < to; k++) {
-      if (!in[b[k]]) {
-        in[b[k]] = true;
-        child[at++] = b[k];
-      }
-    }
-    for (int j : a) {
-      if (!in[j]) {
-        child[at++] = j;
-      }
-    }
-  }
-
-  /**
-   * Moves some tasks to a random place between those they wait for and those that wait for them.
-   */
-  private void move(int[] list) {
-    for (int k = 0; k < n; k++) {
-      position[list[k]] = k;
-    }
-    for (int t = 0; t < n; t++) {
-      if (unit() < moveRate) {
-        int at = below(n);
-        int j = list[at];
-        int low = -1;
-        int high = n;
-        for (int i : decoder.before(j)) {
-          low = Math.max(low, position[i]);
-        }
-        for (int i : decoder.after(j)) {
-          high = Math.min(high, position[i]);
-        }
-        int to = low + 1 + below(high - low - 1);
-        for (; at < to; at++) {
-          list[at] = list[at + 1];
-          position[list[at]] = at;
-        }
-        for (; at > to; at--) {
-          list[at] = list[at - 1];
-          position[list[at]] = at;
-        }
-        list[at] = j;
-        position[j] = at;
-      }
-    }
-  }
-
-  /** G. Marsaglia, "Xorshift RNGs", Journal of Statistical Software 8 (2003) 14. */
-  private long bits() {
-    random ^= random << 13;
-    random ^= random >>> 7;
-    random ^= random << 17;
-    return random;
-  }
-
-  private int below(int bound) {
-    return (int) ((bits() >>> 32) * bound >>> 32);
-  }
-
-  private double unit() {
-    return (bits() >>> 11) * 0x1.0p-53;
   }
 }
