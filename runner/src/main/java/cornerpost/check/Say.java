@@ -1,6 +1,7 @@
 package cornerpost.check;
 
 import cornerpost.measure.Spoken;
+import cornerpost.measure.Temperature;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import cornerpost.trace.Figure;
@@ -41,11 +42,9 @@ final class Say {
 
   /** A temperature in whole degrees Celsius or Fahrenheit, with its sign. */
   String temperature(BigDecimal celsius, int decimals) {
-    var shown =
-        units == UnitSystem.METRIC
-            ? celsius
-            : celsius.multiply(new BigDecimal("1.8")).add(new BigDecimal("32"));
-    return Spoken.number(shown, decimals) + (units == UnitSystem.METRIC ? " °C" : " °F");
+    return Spoken.number(Temperature.shown(celsius, units), decimals)
+        + " "
+        + Temperature.scale(units);
   }
 
   static String share(Figure share) {

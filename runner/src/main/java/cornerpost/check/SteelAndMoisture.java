@@ -4,9 +4,11 @@ import static cornerpost.check.Check.Severity.NOTE;
 import static cornerpost.check.Check.Severity.PROFESSIONAL;
 
 import cornerpost.check.Check.Topic;
+import cornerpost.measure.Temperature;
 import cornerpost.scope.EnvelopeQuestions;
 import cornerpost.scope.InsulationMaterial;
 import cornerpost.scope.InsulationSide;
+import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.VapourControl;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -125,19 +127,32 @@ final class SteelAndMoisture implements CheckRule {
   }
 
   private static String coldMonths(CheckInput in) {
+    var say = new Say(in);
+    var design =
+        coldest(in).map(c -> "the cold to design for is " + say.temperature(c, 0)).orElse("");
     var climate = in.book().map(b -> b.region().climate()).orElse(List.of());
-    if (climate.isEmpty()) return "";
+    if (climate.isEmpty()) return design.isEmpty() ? "" : "; " + design;
     double dewPoint = dewPoint(ROOM_TEMPERATURE, ROOM_HUMIDITY);
     var limit = BigDecimal.valueOf(dewPoint);
     long colder = climate.stream().filter(m -> m.temperature().compareTo(limit) < 0).count();
-    var say = new Say(in);
     return String.format(
         Locale.ROOT,
         ". Dew point of a room at %s and 50 %%: %s; the mean outside is below that in %d months"
-            + " of the year",
+            + " of the year%s",
         say.temperature(BigDecimal.valueOf(ROOM_TEMPERATURE), 0),
         say.temperature(limit, 1),
-        colder);
+        colder,
+        design.isEmpty() ? "" : "; " + design);
+  }
+
+  /** The owner's coldest design temperature or else the region's, degrees Celsius. */
+  static Optional<BigDecimal> coldest(CheckInput in) {
+    var units = in.scope().units();
+    return in.scope()
+        .services()
+        .findFigure(ServicesQuestions.WINTER_TEMPERATURE)
+        .map(t -> Temperature.celsius(t.value(), units))
+        .or(() -> in.book().flatMap(b -> b.region().winterDesign()));
   }
 
   /**

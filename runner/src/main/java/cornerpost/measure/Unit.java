@@ -59,6 +59,11 @@ public record Unit(String symbol, Dimension dimension, Ratio toBase) {
   public static final Unit PSF =
       named("psf", Dimension.MASS.per(Dimension.AREA), LB.toBase().over(SQ_FT.toBase()));
 
+  /** Marks of a scale, which no factor converts: {@link Temperature} does. */
+  public static final Unit CELSIUS = new Unit("°C", Dimension.NONE, Ratio.ONE);
+
+  public static final Unit FAHRENHEIT = new Unit("°F", Dimension.NONE, Ratio.ONE);
+
   public static final Unit HOUR = named("h", Dimension.TIME, "1");
 
   /** Names that counts may carry; a price book may sell by any of them. */

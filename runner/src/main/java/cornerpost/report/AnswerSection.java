@@ -7,8 +7,10 @@ import cornerpost.plan.Plan;
 import cornerpost.scope.Foundation;
 import cornerpost.scope.RoomUse;
 import cornerpost.scope.SiteQuestions;
+import cornerpost.work.WorkTask;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,12 +19,16 @@ import java.util.Map;
 /** The top of the page: the sentence, the figures, what to do next, what is wrong. */
 final class AnswerSection {
   private static final int MOST_WRONG = 8;
+  private static final int MOST_DATES = 10;
 
   /** A figure in the row under the sentence. */
   public record Tile(String label, String value, String note) {}
 
   /** Something to do, or something wrong; the link may be empty. */
   public record Point(String sign, String text, String link) {}
+
+  /** A day that the plan hangs on; {@code state} says whether it drives move-in or is behind. */
+  public record KeyDate(String name, String day, String state) {}
 
   private final Plan plan;
 
@@ -33,6 +39,7 @@ final class AnswerSection {
   void into(Map<String, Object> model) {
     model.put("sentence", sentence());
     model.put("tiles", tiles());
+    model.put("keyDates", keyDates());
     model.put("next", points(AtAGlance.next(plan)));
     var wrong = points(AtAGlance.wrong(plan));
     model.put("wrong", wrong.subList(0, Math.min(MOST_WRONG, wrong.size())));
@@ -173,6 +180,21 @@ final class AnswerSection {
               money(b.costToComplete()) + " still to pay, and interest"));
     }
     return tiles;
+  }
+
+  /** The milestones of the plan in order of days. */
+  private List<KeyDate> keyDates() {
+    return plan.programme().tasks().stream()
+        .filter(t -> t.task().kind() == WorkTask.Kind.MILESTONE)
+        .sorted(Comparator.comparing(DatedTask::lastDay).thenComparing(t -> t.task().name()))
+        .limit(MOST_DATES)
+        .map(t -> new KeyDate(t.task().name(), Words.day(t.lastDay()), state(t)))
+        .toList();
+  }
+
+  private static String state(DatedTask t) {
+    if (t.done()) return "done";
+    return t.drivesMoveIn() ? "drives the date" : "";
   }
 
   private static String days(int n) {

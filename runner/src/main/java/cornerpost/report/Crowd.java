@@ -2,6 +2,7 @@ package cornerpost.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What lies in a plan already, so that the next thing is put where nothing is; in mm of its box.
@@ -10,9 +11,12 @@ final class Crowd {
   /**
    * Width of a letter and height of a line, of the size of the text; bold sans serif, on average.
    */
-  private static final double LETTER = 0.66;
+  static final double LETTER = 0.66;
 
   static final double ABOVE_LINE = 0.8;
+
+  /** Between two texts side by side, of the size of the text. */
+  private static final double APART = 0.35;
 
   private final List<Placed.Patch> taken = new ArrayList<>();
   private final List<Placed.Patch> floor = new ArrayList<>();
@@ -29,7 +33,12 @@ final class Crowd {
 
   /** Whether a thing may stand there. */
   boolean free(Placed.Patch patch) {
-    return overlap(patch, taken) == 0 && overlap(patch, floor) == 0;
+    return clear(patch) && overlap(patch, floor) == 0;
+  }
+
+  /** Whether a name may lie there. */
+  boolean clear(Placed.Patch patch) {
+    return overlap(patch, taken) == 0;
   }
 
   /** The area that is covered already, counted for each thing that covers it. */
@@ -43,10 +52,20 @@ final class Crowd {
     return sum;
   }
 
+  /** How wide a line of text is, with what keeps it apart from the next. */
+  static double wide(String text, double size) {
+    return (LETTER * text.length() + APART) * size;
+  }
+
   /** What a line of text covers whose middle stands at u and whose foot at v. */
   static Placed.Patch text(String text, double u, double v, double size) {
-    double wide = LETTER * size * text.length();
+    double wide = wide(text, size);
     return new Placed.Patch(u - wide / 2, v - ABOVE_LINE * size, wide, size);
+  }
+
+  /** The first of the places that lies on nothing. */
+  Optional<Placed.Patch> firstClear(List<Placed.Patch> places) {
+    return places.stream().filter(this::clear).findFirst();
   }
 
   /**

@@ -21,6 +21,10 @@ final class Extent {
     }
   }
 
+  void add(Placed box, Placed.Patch p) {
+    add(box, p.u(), p.v(), p.du(), p.dv());
+  }
+
   void widen(double by) {
     left -= by;
     right += by;

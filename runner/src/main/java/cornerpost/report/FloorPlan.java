@@ -28,6 +28,7 @@ final class FloorPlan {
 
   private static final double PARTITION = 90;
   private static final double INNER_DOOR = 800;
+  private static final int MOST_ROUNDS = 4;
 
   private final Scope scope;
   private final UnitSystem units;
@@ -35,9 +36,7 @@ final class FloorPlan {
   private final int level;
   private final Optional<Double> stripWidth;
   private final Extent shell = new Extent();
-  private final Extent page = new Extent();
-  private double built;
-  private DrawingScale scale;
+  private Outdoors outdoors;
   private double small;
   private double large;
   private Svg svg;
@@ -58,26 +57,41 @@ final class FloorPlan {
 
   Drawing draw() {
     for (var b : boxes) shell.add(b, 0, 0, b.length(), b.width());
-    page.add(shell.left, shell.top);
-    page.add(shell.right, shell.bottom);
-    for (var b : boxes) deck(b, page);
-    built = page.top;
-    scale = DrawingScale.of(page.width() + 2600, units);
-    small = scale.points(6.2);
-    large = scale.points(7.6);
-    page.left -= small * 2;
-    page.right += small * 7;
-    page.top -= small * 7;
-    page.bottom += small * 5;
-    scale = DrawingScale.of(page.width(), units);
+    var built = new Extent();
+    built.add(shell.left, shell.top);
+    built.add(shell.right, shell.bottom);
+    for (var b : boxes) if (hasDeck(b)) built.add(b, deckPatch(b));
+    var scale = DrawingScale.of(built.width() + 2600, units);
+    Extent page = null;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      page = draw(scale);
+      var needed = DrawingScale.of(page.width(), units);
+      if (needed.ratio() <= scale.ratio()) {
+        scale = new DrawingScale(scale.ratio(), scale.name(), page.width());
+        break;
+      }
+      scale = needed; // the names grow with the scale, and may again need more room
+    }
     var named = level == 0 ? "Floor plan" : "Floor plan, level " + (level + 1);
-    svg =
+    var picture =
         Svg.picture(
             "plan-" + level, page.viewBox(), "drawing", scale.style(), named, description());
+    return new Drawing(picture.add(svg).done(), scale.name());
+  }
+
+  /** Draws everything for a scale, and tells how large the picture is. */
+  private Extent draw(DrawingScale scale) {
+    svg = new Svg();
+    outdoors = new Outdoors(boxes);
+    small = scale.points(6.2);
+    large = scale.points(7.6);
+    for (var b : boxes) if (hasDeck(b)) outdoors.deck(b, deckPatch(b));
     for (var b : boxes) box(b);
-    overall();
-    bar();
-    return new Drawing(svg.done(), scale.name());
+    var reach = outdoors.reach();
+    var page = new Extent();
+    page.add(reach.left - small * 2, overall(reach));
+    page.add(across(reach), bar(reach));
+    return page;
   }
 
   private String description() {
@@ -119,14 +133,30 @@ final class FloorPlan {
     svg.rect("inside", b.endWall(), b.sideWall(), b.insideLength(), b.insideWidth());
     var bays = b.bays(scope);
     var crowd = new Crowd();
+    for (int i = 0; i + 1 < bays.size(); i++) crowd.take(partitionPatch(b, bays.get(i)));
+    for (var o : scope.openingsOf(b.box())) {
+      OpeningSymbols.swing(b, o)
+          .ifPresent(
+              swept -> {
+                crowd.take(swept);
+                outdoors.take(b, swept);
+              });
+    }
+    boolean chained = chain(b, bays);
     for (int i = 0; i + 1 < bays.size(); i++) innerDoor(b, bays.get(i), crowd);
     Fittings.beforeDoors(scope, b).forEach(crowd::walk);
     for (var bay : bays) room(b, bay, crowd);
     for (int i = 0; i + 1 < bays.size(); i++) partition(b, bays.get(i));
     cargoDoors(b);
-    new OpeningSymbols(svg, b, small, crowd, p -> outside(b, p)).draw(scope.openingsOf(b.box()));
-    for (var bay : bays) name(b, bay, crowd);
-    chain(b, bays, crowd);
+    new OpeningSymbols(svg, b, small, crowd, outdoors).draw(scope.openingsOf(b.box()));
+    var names = new PlanNames(svg, b, crowd, outdoors, large, small);
+    if (hasDeck(b)) {
+      var p = deckPatch(b);
+      names.deck(p, length(Math.max(p.du(), p.dv())) + " × " + length(Math.min(p.du(), p.dv())));
+    }
+    for (var bay : bays) {
+      names.room(bay, PARTITION / 2, chained ? "" : length(bay.to() - bay.from()));
+    }
     svg.close("g");
   }
 
@@ -137,45 +167,10 @@ final class FloorPlan {
     svg.close("g");
   }
 
-  /** The name of a room and its use, in the middle or as near to it as there is room. */
-  private void name(Placed b, Placed.Bay bay, Crowd crowd) {
-    var id = bay.room().id();
-    var use = bay.room().use().label();
-    boolean both = !use.equalsIgnoreCase(id);
-    double wide =
-        Math.max(Crowd.text(id, 0, 0, large).du(), both ? Crowd.text(use, 0, 0, small).du() : 0);
-    double high = both ? large * 2.15 : large;
-    double roomU = Math.max(0, (bay.to() - bay.from() - wide) / 2);
-    double roomV = Math.max(0, (b.insideWidth() - high) / 2);
-    var places = new ArrayList<Placed.Patch>();
-    for (double away = 0; away <= 1; away += 0.125) {
-      for (double turn = -1; turn <= 1; turn += 0.25) {
-        // round the rim of a rectangle that grows from the middle to the walls
-        places.add(around(b, bay, wide, high, away * roomU, turn * away * roomV));
-        places.add(around(b, bay, wide, high, -away * roomU, turn * away * roomV));
-        places.add(around(b, bay, wide, high, turn * away * roomU, away * roomV));
-        places.add(around(b, bay, wide, high, turn * away * roomU, -away * roomV));
-      }
-    }
-    var at = crowd.best(places);
-    double u = at.u() + at.du() / 2;
-    double v = at.v() + Crowd.ABOVE_LINE * large;
-    svg.open("g", "data-name", id);
-    label(b, u, v, "room-name", large, id);
-    if (both) label(b, u, v + large * 1.15, "aside", small, use);
-    svg.close("g");
-  }
-
-  private static Placed.Patch around(
-      Placed b, Placed.Bay bay, double wide, double high, double du, double dv) {
-    return new Placed.Patch(
-        bay.middle() + du - wide / 2, b.width() / 2 + dv - high / 2, wide, high);
-  }
-
-  /** Whether a place beyond the walls of a box lies on no other box. */
-  private boolean outside(Placed b, Placed.Patch p) {
-    var at = b.onPlot(p.u() + p.du() / 2, p.v() + p.dv() / 2);
-    return boxes.stream().noneMatch(o -> o != b && o.covers(at[0], at[1]));
+  /** What parts a room from the next; an open edge is but a line. */
+  private static Placed.Patch partitionPatch(Placed b, Placed.Bay bay) {
+    double thick = bay.room().towardsNext() == DoorToNext.OPEN ? 20 : PARTITION;
+    return new Placed.Patch(bay.to() - thick / 2, b.sideWall(), thick, b.insideWidth());
   }
 
   /** What an inner door swings over or slides before, and the floor on both sides of it. */
@@ -352,63 +347,32 @@ final class FloorPlan {
     };
   }
 
-  private void deck(Placed b, Extent extent) {
-    if (!hasDeck(b)) return;
-    var p = deckPatch(b);
-    extent.add(b, p.u(), p.v(), p.du(), p.dv());
-  }
-
   private void deck(Placed b) {
     if (!hasDeck(b)) return;
     var p = deckPatch(b);
     svg.rect("deck", p.u(), p.v(), p.du(), p.dv(), "data-deck", b.box().id());
-    label(
-        b,
-        p.u() + p.du() / 2,
-        p.v() + p.dv() * 0.6,
-        "aside",
-        small,
-        "Deck " + length(Math.max(p.du(), p.dv())) + " × " + length(Math.min(p.du(), p.dv())));
   }
 
   // ---- dimensions -------------------------------------------------------------------------
 
-  /** Lengths of the rooms along the left side, unless another box lies there. */
-  private void chain(Placed b, List<Placed.Bay> bays, Crowd crowd) {
-    double v = -small * 1.6;
-    var strip = new Extent();
-    strip.add(b, 10, v - small * 2, b.length() - 20, small * 3);
-    var taken =
-        boxes.stream()
-            .filter(o -> o != b)
-            .anyMatch(
-                o -> {
-                  var e = new Extent();
-                  e.add(o, 0, 0, o.length(), o.width());
-                  return e.meets(strip);
-                });
-    var deckThere = hasDeck(b) && deckPatch(b).v() < 0;
-    if (taken || deckThere) {
-      for (var bay : bays) {
-        var text = length(bay.to() - bay.from());
-        var places = new ArrayList<Placed.Patch>();
-        for (int row = 0; row < 8; row++) {
-          for (int sign : new int[] {1, -1}) {
-            double foot = b.width() / 2 + sign * row * small / 2 + (sign > 0 ? large : 0);
-            places.add(Crowd.text(text, bay.middle(), foot, small));
-          }
-        }
-        var at = crowd.best(places);
-        label(b, bay.middle(), at.v() + Crowd.ABOVE_LINE * small, "dim", small, text);
-      }
-      return;
-    }
+  /** Lengths of the rooms along the left side, unless another box or a deck lies there. */
+  private boolean chain(Placed b, List<Placed.Bay> bays) {
+    double v = -small * 2.1;
+    var strip = new Placed.Patch(10, v - small * 2, b.length() - 20, small * 3);
+    if (bays.isEmpty() || !outdoors.open(b, strip)) return false;
+    outdoors.take(b, new Placed.Patch(0, v - small * 0.2, b.length(), small * 0.6));
     for (var bay : bays) {
       svg.line("dim-line", bay.from(), v, bay.to(), v);
       tick(bay.from(), v);
       tick(bay.to(), v);
-      label(b, bay.middle(), v - small * 0.4, "dim", small, length(bay.to() - bay.from()));
+      var text = length(bay.to() - bay.from());
+      double foot = v - small * 0.45;
+      // the length of a short room is wider than the room, and then stands above its neighbours'
+      while (!outdoors.free(b, Crowd.text(text, bay.middle(), foot, small))) foot -= small * 1.1;
+      outdoors.take(b, Crowd.text(text, bay.middle(), foot, small));
+      label(b, bay.middle(), foot, "dim", small, text);
     }
+    return true;
   }
 
   private void tick(double x, double y) {
@@ -416,8 +380,9 @@ final class FloorPlan {
     svg.line("dim-line", x - t, y + t, x + t, y - t);
   }
 
-  private void overall() {
-    double y = built - small * (built < shell.top ? 1.8 : 4.2);
+  /** The whole length above everything; its upper end. */
+  private double overall(Extent reach) {
+    double y = reach.top - small * 1.2;
     svg.line("dim-line", shell.left, y, shell.right, y);
     tick(shell.left, y);
     tick(shell.right, y);
@@ -434,11 +399,17 @@ final class FloorPlan {
         (shell.left + shell.right) / 2,
         "y",
         y - small * 0.4);
-    double x = shell.right + small * 2;
+    return y - small * 2.2;
+  }
+
+  /** The whole depth to the right of everything; its right end. */
+  private double across(Extent reach) {
+    double x = reach.right + small * 2;
     double middle = (shell.top + shell.bottom) / 2;
     svg.line("dim-line", x, shell.top, x, shell.bottom);
     tick(x, shell.top);
     tick(x, shell.bottom);
+    double foot = x + small * 1.2;
     svg.text(
         "text",
         length(shell.height()),
@@ -449,17 +420,18 @@ final class FloorPlan {
         "text-anchor",
         "middle",
         "x",
-        x + small * 1.2,
+        foot,
         "y",
         middle,
         "transform",
-        "rotate(90 " + Svg.number(x + small * 1.2) + " " + Svg.number(middle) + ")");
+        "rotate(90 " + Svg.number(foot) + " " + Svg.number(middle) + ")");
+    return x + small * 3;
   }
 
-  /** A bar of five metres, or of fifteen feet. */
-  private void bar() {
+  /** A bar of five metres, or of fifteen feet, below everything; its lower end. */
+  private double bar(Extent reach) {
     double unit = units == UnitSystem.METRIC ? 1000 : 3 * 304.8;
-    double y = page.bottom - small * 2.4;
+    double y = reach.bottom + small * 2;
     for (int i = 0; i < 5; i++) {
       svg.rect(i % 2 == 0 ? "scale-on" : "scale-off", shell.left + i * unit, y, unit, small * 0.5);
     }
@@ -474,6 +446,7 @@ final class FloorPlan {
         shell.left,
         "y",
         y + small * 1.8);
+    return y + small * 2.6;
   }
 
   static boolean isDoor(OpeningKind kind) {

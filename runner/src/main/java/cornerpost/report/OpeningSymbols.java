@@ -1,34 +1,35 @@
 package cornerpost.report;
 
 import cornerpost.scope.Opening;
+import cornerpost.scope.OpeningKind;
 import cornerpost.scope.Wall;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Openings in the floor plan: the hole where it is cut, and the usual sign of what is in it. */
 final class OpeningSymbols {
-  private static final int ROWS = 5;
+  private static final int ROWS = 9;
   private static final int OUTSIDE = -1;
 
   private final Svg svg;
   private final Placed box;
   private final double textSize;
   private final Crowd crowd;
-  private final Predicate<Placed.Patch> outside;
+  private final Outdoors outdoors;
 
   /**
    * @param crowd what names may not lie on; they are added to it
-   * @param outside whether a place beyond the walls is free for a name
+   * @param outdoors what lies beyond the walls; names there are added to it
    */
-  OpeningSymbols(
-      Svg svg, Placed box, double textSize, Crowd crowd, Predicate<Placed.Patch> outside) {
+  OpeningSymbols(Svg svg, Placed box, double textSize, Crowd crowd, Outdoors outdoors) {
     this.svg = svg;
     this.box = box;
     this.textSize = textSize;
     this.crowd = crowd;
-    this.outside = outside;
+    this.outdoors = outdoors;
   }
 
   void draw(List<Opening> openings) {
@@ -117,17 +118,26 @@ final class OpeningSymbols {
 
   /**
    * Inside the wall at the opening; where something stands there, in the next rows, beside the
-   * opening or outside.
+   * opening or outside. Vents and sleeves are small and many: outside first.
    */
   private void label(Opening o, Placed.Patch p) {
-    var places = new ArrayList<Placed.Patch>();
+    var inside = new ArrayList<Placed.Patch>();
+    var beside = List.of(0.0, -0.5, 0.5, -1.0, 1.0);
+    for (double aside : beside.subList(0, 3)) inside.add(place(o, p, 0, aside));
     for (int row = 0; row < ROWS; row++) {
-      for (double aside : List.of(0.0, -0.5, 0.5, -1.0, 1.0)) places.add(place(o, p, row, aside));
+      for (double aside : beside) inside.add(place(o, p, row, aside));
     }
-    places.addAll(1, List.of(place(o, p, 0, -0.5), place(o, p, 0, 0.5)));
-    var beyond = place(o, p, OUTSIDE, 0);
-    if (outside.test(beyond)) places.add(ROWS, beyond);
-    var at = crowd.best(places);
+    var beyond = beside.stream().map(aside -> place(o, p, OUTSIDE, aside)).toList();
+    boolean small = o.kind() == OpeningKind.VENT || o.kind() == OpeningKind.SLEEVE;
+    var at =
+        Stream.of(
+                small ? outside(beyond) : crowd.firstClear(inside),
+                small ? crowd.firstClear(inside) : outside(beyond))
+            .flatMap(Optional::stream)
+            .findFirst()
+            .orElseGet(() -> crowd.best(inside));
+    crowd.take(at);
+    if (beyond.contains(at)) outdoors.take(box, at);
     svg.text(
         "text",
         o.id(),
@@ -143,6 +153,23 @@ final class OpeningSymbols {
         at.v() + Crowd.ABOVE_LINE * textSize);
   }
 
+  private Optional<Placed.Patch> outside(List<Placed.Patch> places) {
+    return places.stream().filter(a -> crowd.clear(a) && outdoors.free(box, a)).findFirst();
+  }
+
+  /** What a door swings over, outside as it is drawn; empty for what swings over nothing. */
+  static Optional<Placed.Patch> swing(Placed box, Opening o) {
+    if (!FloorPlan.isDoor(o.kind())) return Optional.empty();
+    var p = box.patch(o);
+    return switch (o.wall()) {
+      case LEFT -> Optional.of(new Placed.Patch(p.u(), -p.du(), p.du(), p.du()));
+      case RIGHT -> Optional.of(new Placed.Patch(p.u(), box.width(), p.du(), p.du()));
+      case DOOR_END -> Optional.of(new Placed.Patch(-p.dv(), p.v(), p.dv(), p.dv()));
+      case BLIND_END -> Optional.of(new Placed.Patch(box.length(), p.v(), p.dv(), p.dv()));
+      case ROOF -> Optional.empty();
+    };
+  }
+
   /**
    * @param row from the wall inwards; {@link #OUTSIDE} beyond it
    * @param aside along the wall, in widths of the name and half the opening
@@ -153,11 +180,11 @@ final class OpeningSymbols {
     double t = textSize;
     double wide = Crowd.text(o.id(), 0, 0, t).du();
     switch (o.wall()) {
-      case LEFT -> v = row == OUTSIDE ? -0.45 * t : box.sideWall() + t * (1.1 + row);
+      case LEFT -> v = row == OUTSIDE ? -0.75 * t : box.sideWall() + t * (1.1 + row);
       case RIGHT ->
           v =
               row == OUTSIDE
-                  ? box.width() + t * 1.1
+                  ? box.width() + t * 1.55
                   : box.width() - box.sideWall() - t * (0.4 + row);
       case DOOR_END -> u = row == OUTSIDE ? -wide : box.endWall() + t * (1.1 + row);
       case BLIND_END ->

@@ -78,6 +78,12 @@ final class Svg {
     return svg;
   }
 
+  /** What was drawn apart. */
+  Svg add(Svg drawn) {
+    out.append(drawn.out);
+    return this;
+  }
+
   String done() {
     return out.append("</svg>").toString();
   }

@@ -27,7 +27,9 @@ public final class EnvelopeQuestions {
           .standard(InsulationMaterial.CLOSED_CELL);
   public static final Question UNDERFLOOR_THICKNESS = thickness("Underfloor thickness", "50", "2");
   public static final Question VAPOUR =
-      Question.oneOf(ENVELOPE, "Vapour control", VapourControl.class).standard(VapourControl.NONE);
+      Question.oneOf(ENVELOPE, "Vapour control", VapourControl.class)
+          .standard(VapourControl.NONE)
+          .help("Keeps room air from cold steel.");
   public static final Question MEMBRANE_ON_STEEL =
       Question.yesNo(ENVELOPE, "Membrane on the steel before the studs")
           .standard("no")
@@ -39,16 +41,24 @@ public final class EnvelopeQuestions {
       Question.number(ENVELOPE, "Stud spacing", Unit.MM, Unit.IN)
           .from("200")
           .upTo("1200")
-          .standard("600", "24");
+          .standard("600", "24")
+          .help("From middle to middle.");
   public static final Question NOGGING_ROWS =
-      Question.whole(ENVELOPE, "Rows of noggings").standard("1").upTo("5");
+      Question.whole(ENVELOPE, "Rows of noggings")
+          .standard("1")
+          .upTo("5")
+          .help("Cross pieces between the studs; each row runs along the whole wall.");
   public static final Question STAND_OFF =
-      Question.number(ENVELOPE, "Gap behind the studs", Unit.MM, Unit.IN).standard("0").upTo("200");
+      Question.number(ENVELOPE, "Gap behind the studs", Unit.MM, Unit.IN)
+          .standard("0")
+          .upTo("200")
+          .help("Between the steel and the studs.");
   public static final Question BATTEN_SPACING =
       Question.number(ENVELOPE, "Ceiling batten spacing", Unit.MM, Unit.IN)
           .from("200")
           .upTo("1200")
-          .standard("400", "16");
+          .standard("400", "16")
+          .help("From middle to middle.");
   public static final Question PARTITION_STUD =
       Question.oneOf(ENVELOPE, "Partition studs", StudSection.class)
           .standard(StudSection.TIMBER_38_64);

@@ -6,18 +6,31 @@ import java.util.List;
 
 /** What sheet Loan asks. */
 public final class LoanQuestions {
-  public static final Question AMOUNT = Question.money(LOAN, "Loan").standard("0");
-  public static final Question CASH = Question.money(LOAN, "Borrower's cash").standard("0");
+  public static final Question AMOUNT =
+      Question.money(LOAN, "Loan")
+          .standard("0")
+          .help("What the lender lends. 0: built without a loan.");
+  public static final Question CASH =
+      Question.money(LOAN, "Borrower's cash").standard("0").help("Your own money for the build.");
   public static final Question RATE =
       Question.share(LOAN, "Interest a year").standard("0.08").upTo("1");
   public static final Question DAY_COUNT =
-      Question.oneOf(LOAN, "Day count", DayCount.class).standard(DayCount.ACTUAL_365);
+      Question.oneOf(LOAN, "Day count", DayCount.class)
+          .standard(DayCount.ACTUAL_365)
+          .help("How the loan agreement counts days for interest.");
   public static final Question INTEREST_IS =
-      Question.oneOf(LOAN, "Interest is", InterestPayment.class).standard(InterestPayment.PAID);
+      Question.oneOf(LOAN, "Interest is", InterestPayment.class)
+          .standard(InterestPayment.PAID)
+          .help("Paid each month, or added to what is owed.");
   public static final Question DRAWS =
-      Question.oneOf(LOAN, "Draws by", DrawBasis.class).standard(DrawBasis.STAGE);
+      Question.oneOf(LOAN, "Draws by", DrawBasis.class)
+          .standard(DrawBasis.STAGE)
+          .help("What lets you ask the lender for the next payment.");
   public static final Question RETAINAGE =
-      Question.share(LOAN, "Retainage").standard("0.1").upTo("0.5");
+      Question.share(LOAN, "Retainage")
+          .standard("0.1")
+          .upTo("0.5")
+          .help("What the lender holds back from each draw until the end.");
   public static final Question RETAINAGE_HALVED =
       Question.yesNo(LOAN, "Retainage halved half way")
           .standard("no")
@@ -27,8 +40,14 @@ public final class LoanQuestions {
           .standard("0.5")
           .upTo("1")
           .help("For the interest in the budget: half is usual.");
-  public static final Question VALUE = Question.money(LOAN, "Value on completion").optional();
-  public static final Question MATURITY = Question.date(LOAN, "Maturity").optional();
+  public static final Question VALUE =
+      Question.money(LOAN, "Value on completion")
+          .optional()
+          .help("What the finished house will be worth, by an appraisal. May stay empty.");
+  public static final Question MATURITY =
+      Question.date(LOAN, "Maturity")
+          .optional()
+          .help("The day by which the loan is repaid or replaced. May stay empty.");
 
   public static final Question DEPOSIT =
       Question.share(LOAN, "Deposit with orders")
@@ -45,7 +64,10 @@ public final class LoanQuestions {
           .standard(ContingencyRule.IN_STEP)
           .help("What the lender wants left for the work to come.");
   public static final Question STRESS_WEEKS =
-      Question.whole(LOAN, "What if: weeks later").standard("4").upTo("104");
+      Question.whole(LOAN, "What if: weeks later")
+          .standard("4")
+          .upTo("104")
+          .help("By how much later the lender's review tries the end of the work.");
   public static final Question STRESS_PRICES =
       Question.share(LOAN, "What if: prices up")
           .standard("0.1")

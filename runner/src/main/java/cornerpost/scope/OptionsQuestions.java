@@ -8,14 +8,19 @@ import java.util.List;
 /** What sheet Options asks. */
 public final class OptionsQuestions {
   public static final Question PRICE_POINT =
-      Question.oneOf(OPTIONS, "Prices used", PricePoint.class).standard(PricePoint.LIKELY);
+      Question.oneOf(OPTIONS, "Prices used", PricePoint.class)
+          .standard(PricePoint.LIKELY)
+          .help("Which of the price book's three prices of an item is taken.");
   public static final Question CONTINGENCY_SHELL =
       Question.share(OPTIONS, "Contingency, ground and shell")
           .standard("0.08")
           .upTo("1")
           .help("Stages 1 to 3.");
   public static final Question CONTINGENCY_REST =
-      Question.share(OPTIONS, "Contingency, the rest").standard("0.12").upTo("1");
+      Question.share(OPTIONS, "Contingency, the rest")
+          .standard("0.12")
+          .upTo("1")
+          .help("Stages 0 and 4 to 9.");
   public static final Question ESCALATION =
       Question.share(OPTIONS, "Price rise a year")
           .from("-0.2")
@@ -29,7 +34,9 @@ public final class OptionsQuestions {
           .standard("1.5")
           .help("An unpractised hand takes this many times the trade's hours.");
   public static final Question OWNER_CALENDAR =
-      Question.from(OPTIONS, "Owner's calendar", Question.OwnList.CALENDARS).standard("Weekends");
+      Question.from(OPTIONS, "Owner's calendar", Question.OwnList.CALENDARS)
+          .standard("Weekends")
+          .help("The days on which you work; its hours stand on sheet Calendars.");
   public static final Question OWNER_HANDS =
       Question.whole(OPTIONS, "Owner's hands")
           .from("1")
@@ -37,22 +44,34 @@ public final class OptionsQuestions {
           .standard("2")
           .help("People, the owner counted.");
   public static final Question LIMIT_CREWS =
-      Question.yesNo(OPTIONS, "One job at a time for each crew").standard("yes");
+      Question.yesNo(OPTIONS, "One job at a time for each crew")
+          .standard("yes")
+          .help("no: a crew may be at several tasks on one day.");
   public static final Question ORDER_MARGIN =
       Question.whole(OPTIONS, "Order margin, days")
           .standard("7")
           .upTo("120")
           .help("Orders are placed this much earlier than the lead time asks.");
   public static final Question NEAR_CRITICAL =
-      Question.whole(OPTIONS, "Near-critical float, days").standard("5").upTo("60");
+      Question.whole(OPTIONS, "Near-critical float, days")
+          .standard("5")
+          .upTo("60")
+          .help("Tasks with no more float than this are shown as close to driving move-in.");
   public static final Question RENT =
       Question.money(OPTIONS, "Rent elsewhere, a month")
           .standard("0")
           .help("What living elsewhere costs until move-in.");
   public static final Question CORRELATION =
-      Question.share(OPTIONS, "How far prices move together").standard("0.3").upTo("0.95");
+      Question.share(OPTIONS, "How far prices move together")
+          .standard("0.3")
+          .upTo("0.95")
+          .help("0 %: each price for itself. Higher: when one rises, the others tend to.");
   public static final Question TRIALS =
-      Question.whole(OPTIONS, "Trials").from("100").upTo("1000000").standard("2000");
+      Question.whole(OPTIONS, "Trials")
+          .from("100")
+          .upTo("1000000")
+          .standard("2000")
+          .help("How often the plan is played through with other prices and durations.");
   public static final Question WANTED =
       Question.date(OPTIONS, "Wanted move-in")
           .optional()
@@ -99,7 +118,10 @@ public final class OptionsQuestions {
           .optional()
           .help(
               "Sheet Longest path shows what decides how soon this one can follow the one above.");
-  public static final Question SEED = Question.whole(OPTIONS, "Seed of the trials").standard("1");
+  public static final Question SEED =
+      Question.whole(OPTIONS, "Seed of the trials")
+          .standard("1")
+          .help("The same number gives the same trials again.");
 
   public static final List<Question> ALL =
       List.of(

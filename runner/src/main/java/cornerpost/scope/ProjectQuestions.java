@@ -43,7 +43,9 @@ public final class ProjectQuestions {
           .help(
               "Months of hire, insurance, interest and rent in the budget. The checks compare it with the programme.");
   public static final Question PERMIT =
-      Question.oneOf(PROJECT, "Permit", PermitClass.class).standard(PermitClass.FULL);
+      Question.oneOf(PROJECT, "Permit", PermitClass.class)
+          .standard(PermitClass.FULL)
+          .help("What the local building office asks for.");
   public static final Question ORDER_EARLY =
       Question.yesNo(PROJECT, "Order before the permit")
           .standard("no")

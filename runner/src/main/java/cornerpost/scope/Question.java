@@ -2,6 +2,7 @@ package cornerpost.scope;
 
 import static java.util.Objects.requireNonNull;
 
+import cornerpost.measure.Temperature;
 import cornerpost.measure.Unit;
 import cornerpost.measure.UnitSystem;
 import java.math.BigDecimal;
@@ -262,6 +263,9 @@ public record Question(
    */
   private BigDecimal limit(BigDecimal inMetric, UnitSystem system) {
     if (system == UnitSystem.METRIC || metric.equals(us)) return inMetric;
+    if (us.equals(Unit.FAHRENHEIT)) {
+      return Temperature.shown(inMetric, system).setScale(0, RoundingMode.HALF_UP);
+    }
     var nominal =
         switch (us.symbol()) {
           case "in" -> "25"; // mm

@@ -37,11 +37,11 @@ public final class ServicesQuestions {
   public static final Question OUTSIDE_LIGHTS =
       Question.whole(SERVICES, "Outside lights").standard("2").upTo("30");
   public static final Question WINTER_TEMPERATURE =
-      Question.number(SERVICES, "Coldest design temperature, °C", Unit.ONE)
+      Question.number(SERVICES, "Coldest design temperature", Unit.CELSIUS, Unit.FAHRENHEIT)
           .from("-50")
           .upTo("25")
           .optional()
-          .help("In degrees Celsius. Empty: the price book's.");
+          .help("The cold that the house is laid out for. Empty: the price book's.");
   public static final Question SERVICE_END =
       Question.oneOf(SERVICES, "Panel and water main at", ServiceEnd.class)
           .standard(ServiceEnd.DOOR_END)

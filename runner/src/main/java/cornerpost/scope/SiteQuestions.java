@@ -17,13 +17,18 @@ public final class SiteQuestions {
   public static final Question DELIVERY_DISTANCE =
       Question.number(SITE, "Delivery distance", Unit.KM, Unit.MILE)
           .standard("80", "50")
-          .upTo("2000");
+          .upTo("2000")
+          .help("Road from the depot to the site.");
   public static final Question SLOPE =
-      Question.share(SITE, "Slope of the ground").standard("0.03").upTo("0.6");
+      Question.share(SITE, "Slope of the ground")
+          .standard("0.03")
+          .upTo("0.6")
+          .help("Fall over length, where the boxes stand.");
   public static final Question CLEARING =
       Question.number(SITE, "Area to clear", Unit.M2, Unit.SQ_FT)
           .standard("150", "1600")
-          .upTo("20000");
+          .upTo("20000")
+          .help("Where scrub and turf come off.");
   public static final Question ACCESS_TRACK =
       Question.number(SITE, "Access track length", Unit.M, Unit.FT)
           .standard("15", "50")
@@ -33,14 +38,19 @@ public final class SiteQuestions {
           .standard("50", "160")
           .upTo("2000");
   public static final Question SOIL =
-      Question.oneOf(SITE, "Soil", SoilClass.class).standard(SoilClass.CLAY);
+      Question.oneOf(SITE, "Soil", SoilClass.class)
+          .standard(SoilClass.CLAY)
+          .help("Under the footings; the checks set its bearing against the load.");
   public static final Question FROST_DEPTH =
-      Question.number(SITE, "Frost depth", Unit.MM, Unit.IN).standard("600", "24").upTo("3000");
+      Question.number(SITE, "Frost depth", Unit.MM, Unit.IN)
+          .standard("600", "24")
+          .upTo("3000")
+          .help("How deep the ground freezes; footings stand below that.");
   public static final Question SNOW =
       Question.number(SITE, "Ground snow load", Unit.KPA, Unit.PSF)
           .standard("1", "20")
           .upTo("15")
-          .help("From the local table, kPa or psf.");
+          .help("From the local table.");
   public static final Question FLOOR_HEIGHT =
       Question.number(SITE, "Floor above ground", Unit.MM, Unit.IN)
           .standard("600", "24")

@@ -3,6 +3,7 @@ package cornerpost.workbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The text of a native chart (ECMA-376, DrawingML charts): bars, columns and lines over cell
@@ -12,6 +13,9 @@ final class ChartXml {
   private static final int CATEGORY_AXIS = 111;
   private static final int VALUE_AXIS = 222;
 
+  /** Names under columns that find room side by side; more of them are turned. */
+  private static final int MOST_UPRIGHT = 15;
+
   /** A colour with its second sign: a pattern inside, or the kind of a line. */
   record Paint(String colour, String pattern, String dash) {
     static Paint solid(String colour) {
@@ -20,6 +24,10 @@ final class ChartXml {
 
     static Paint hatched(String colour) {
       return new Paint(colour, "ltUpDiag", "");
+    }
+
+    static Paint crossed(String colour) {
+      return new Paint(colour, "smGrid", "");
     }
 
     static Paint dotted(String colour) {
@@ -145,6 +153,13 @@ final class ChartXml {
     x.append("<c:marker val=\"1\"/>").append(axisIds()).append("</c:lineChart>");
   }
 
+  private int categories() {
+    return Stream.concat(bars.stream(), lines.stream())
+        .mapToInt(s -> s.labelTexts.size())
+        .max()
+        .orElse(0);
+  }
+
   private static String axisIds() {
     return "<c:axId val=\"" + CATEGORY_AXIS + "\"/><c:axId val=\"" + VALUE_AXIS + "\"/>";
   }
@@ -212,6 +227,10 @@ final class ChartXml {
     x.append("\"/></c:scaling><c:delete val=\"0\"/><c:axPos val=\"").append(sideways ? "l" : "b");
     x.append("\"/><c:majorTickMark val=\"none\"/><c:minorTickMark val=\"none\"/>");
     x.append("<c:tickLblPos val=\"low\"/>").append(rule.formatted(SheetStyle.DONE));
+    if (!sideways && categories() > MOST_UPRIGHT) {
+      x.append("<c:txPr><a:bodyPr rot=\"-5400000\" vert=\"horz\"/><a:lstStyle/><a:p><a:pPr>");
+      x.append("<a:defRPr sz=\"800\"/></a:pPr><a:endParaRPr lang=\"en-GB\"/></a:p></c:txPr>");
+    }
     x.append("<c:crossAx val=\"").append(VALUE_AXIS).append("\"/><c:crosses val=\"autoZero\"/>");
     x.append("<c:auto val=\"0\"/><c:lblAlgn val=\"ctr\"/><c:lblOffset val=\"100\"/>");
     x.append("<c:noMultiLvlLbl val=\"1\"/></c:catAx>");

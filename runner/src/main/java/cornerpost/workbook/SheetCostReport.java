@@ -110,9 +110,11 @@ final class SheetCostReport {
     }
     totals();
     SheetTables.finish(page, row - 1, CostReportColumn.values().length, 1);
-    // before anything is entered the lines are those of the Cost plan: paper gets the totals
+    // before anything is entered the lines are those of the Cost plan and nothing has moved: paper
+    // gets the totals of the budget
     boolean entered = !run.plan.scope().ledger().isEmpty();
-    SheetPrint.printed(page, OVER.ordinal(), entered ? row - 1 : Addresses.HEADER_ROW);
+    if (entered) SheetPrint.printed(page, OVER.ordinal(), row - 1);
+    else SheetPrint.printed(page, INVOICED.ordinal() - 1, Addresses.HEADER_ROW);
   }
 
   private void totals() {

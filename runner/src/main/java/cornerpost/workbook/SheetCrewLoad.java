@@ -15,14 +15,15 @@ final class SheetCrewLoad {
   private static final int MOST_IN_CHART = 6;
   private static final int CHART_COLUMNS = 12;
   private static final int CHART_ROWS = 24;
+  // Greys and patterns: the colours mean money, float and hold points in other charts.
   private static final List<ChartXml.Paint> PAINTS =
       List.of(
-          ChartXml.Paint.solid(SheetStyle.OUT),
-          ChartXml.Paint.hatched(SheetStyle.STOP),
-          ChartXml.Paint.solid(SheetStyle.GATE),
+          ChartXml.Paint.solid(SheetStyle.QUIET),
+          ChartXml.Paint.hatched(SheetStyle.INK),
+          ChartXml.Paint.solid(SheetStyle.RULE),
           ChartXml.Paint.dotted(SheetStyle.INK),
-          ChartXml.Paint.solid(SheetStyle.NEAR),
-          ChartXml.Paint.hatched("009E73"));
+          ChartXml.Paint.solid(SheetStyle.INK),
+          ChartXml.Paint.crossed(SheetStyle.QUIET));
 
   private final ResultRun run;
   private final SheetPage page;

@@ -27,9 +27,16 @@ final class SheetPage {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
   private static final LocalDate DAY_ZERO_1904 = LocalDate.of(1904, 1, 1);
 
-  private static final double LINE_HEIGHT = 13.5; // points, of the 10 point text of the tables
-  private static final double CHARACTERS_PER_WIDTH = 1.2; // widths count digits of larger text
-  private static final int MOST_LINES = 30; // a row is at most 409 points high
+  private static final double LINE = 1.34; // height of a line, in sizes of its text
+  private static final double TABLE_LINE = 12; // points, of the text of the tables
+  private static final double DIGIT = 5.25; // points of the widths' digit: 7 pixels of 1/96 inch
+  private static final double EDGES = 4; // points that a cell keeps free at its sides
+  private static final double SLACK = 0.97; // programs set text a little apart from each other
+  private static final double USUAL_HEIGHT = 15; // points
+  private static final double HIGHEST = 409; // points, a spreadsheet's limit
+
+  /** Points between the line under column names and the first row. */
+  private static final double AIR = 6;
 
   private final BookEdit.SheetEdit sheet;
   private final LocalDate dayZero;
@@ -41,7 +48,7 @@ final class SheetPage {
   private final Map<Long, Integer> shared = new HashMap<>(); // numbers of shared formulas
   private final Set<Integer> fixedHeights = new HashSet<>();
 
-  private record Wrapped(int column, String text) {}
+  private record Wrapped(int column, String text, SheetStyle look) {}
 
   SheetPage(BookEdit.SheetEdit sheet, SheetStyle plain, boolean from1904) {
     this.sheet = sheet;
@@ -87,7 +94,7 @@ final class SheetPage {
         .strong()
         .wrapping()
         .level(VerticalAlignment.BOTTOM)
-        .ruledBottom(BorderStyle.MEDIUM, SheetStyle.INK);
+        .ruledBottom(BorderStyle.THIN, SheetStyle.INK);
   }
 
   // ---- cells --------------------------------------------------------------------------------
@@ -101,7 +108,9 @@ final class SheetPage {
     cell(row, column, look);
     if (text.isEmpty()) return;
     if (look.wrapped()) {
-      wrappedTexts.computeIfAbsent(row, r -> new ArrayList<>()).add(new Wrapped(column, text));
+      wrappedTexts
+          .computeIfAbsent(row, r -> new ArrayList<>())
+          .add(new Wrapped(column, text, look));
     }
     rows.text(row, column, fitting(text));
   }
@@ -181,7 +190,7 @@ final class SheetPage {
 
   private boolean breaks(int row, int column) {
     return wrappedTexts.getOrDefault(row, List.of()).stream()
-        .anyMatch(w -> w.column == column && lines(w.text, room(row, column)) > 1);
+        .anyMatch(w -> w.column == column && lines(row, w) > 1);
   }
 
   double serial(LocalDate day) {
@@ -199,7 +208,7 @@ final class SheetPage {
 
   void header(int row, String... names) {
     for (int i = 0; i < names.length; i++) text(row, i, names[i], heading());
-    height(row, 2 * LINE_HEIGHT + 2);
+    height(row, 2 * TABLE_LINE + 5);
   }
 
   void widths(int... characters) {
@@ -223,39 +232,39 @@ final class SheetPage {
   private void fitHeights() {
     for (var e : wrappedTexts.entrySet()) {
       if (fixedHeights.contains(e.getKey())) continue;
-      int lines = 1;
-      for (var w : e.getValue()) lines = Math.max(lines, lines(w.text, room(e.getKey(), w.column)));
-      if (lines > 1) {
-        rows.height(e.getKey(), Math.min(lines, MOST_LINES) * LINE_HEIGHT + 2);
+      double needed = 0;
+      for (var w : e.getValue()) {
+        int lines = lines(e.getKey(), w);
+        if (lines > 1) needed = Math.max(needed, lines * w.look.size() * LINE + 3);
       }
+      if (needed > 0) rows.height(e.getKey(), Math.min(needed, HIGHEST));
     }
   }
 
-  private int room(int row, int column) {
+  private double room(int row, int column) {
     int last = mergedColumns.getOrDefault(row * 1000 + column, column);
     int room = 0;
     for (int c = column; c <= last; c++) room += frame().widthOf(c);
-    return Math.max(1, (int) (room * CHARACTERS_PER_WIDTH));
+    return Math.max(DIGIT, (room * DIGIT - EDGES) * SLACK);
   }
 
-  /** Lines of a text in a column so wide, broken between words. */
-  private static int lines(String text, int room) {
-    if (text.length() <= room && text.indexOf('\n') < 0) return 1;
-    int lines = 0;
-    for (var paragraph : text.split("\n", -1)) {
-      int used = 0;
-      lines++;
-      for (var word : paragraph.split(" ")) {
-        if (used > 0 && used + 1 + word.length() > room) {
-          lines++;
-          used = 0;
-        }
-        used += (used > 0 ? 1 : 0) + word.length();
-        lines += (used - 1) / room; // a word longer than the line is broken
-        if (used > room) used = used % room;
-      }
+  private int lines(int row, Wrapped w) {
+    return TextWidth.lines(w.text, w.look.size(), w.look.bold(), room(row, w.column));
+  }
+
+  /**
+   * Rows of one line stand in the middle of their height, and the row under a line keeps its
+   * distance from it. In rows of several lines all begin at the top.
+   */
+  private void airUnderLines() {
+    for (int row = rows.last(); row >= 1; row--) {
+      var height = rows.heightOf(row);
+      boolean under = row > 1 && rows.isRuledBelow(row - 1);
+      boolean ruled = rows.isRuledAbove(row);
+      if (under || ruled || height.isEmpty()) rows.settle(row);
+      double air = under ? AIR : ruled ? AIR / 2 : 0;
+      if (air > 0) rows.height(row, Math.min(HIGHEST, height.orElse(USUAL_HEIGHT) + air));
     }
-    return lines;
   }
 
   void height(int row, double points) {
@@ -273,14 +282,15 @@ final class SheetPage {
     return rows.last();
   }
 
-  /** Gives its looks their numbers in the workbook. */
+  /** Gives its looks their numbers in the workbook, once all its cells are there. */
   void number(SheetStyles styles) {
+    fitHeights();
+    airUnderLines();
     for (var look : rows.looks()) numbers.add(styles.get(look));
   }
 
   /** Hands the rows over, for they are complete and their looks numbered. */
   void finish() {
-    fitHeights();
     if (rows.anyFolded()) frame().folds();
     sheet.rows(rows.xml(numbers));
   }

@@ -29,6 +29,7 @@ final class SheetPrint {
       EnumSet.of(
           ResultSheet.SUMMARY,
           ResultSheet.LENDER_REVIEW,
+          ResultSheet.COST_TO_COMPLETE,
           ResultSheet.CREW_LOAD,
           ResultSheet.LOOK_AHEAD);
 

@@ -134,7 +134,7 @@ final class SheetRisk {
                     labels,
                     reference(column + 1),
                     counts.stream().map(Integer::doubleValue).toList(),
-                    ChartXml.Paint.solid(money ? SheetStyle.OUT : SheetStyle.NEAR)));
+                    ChartXml.Paint.solid(money ? SheetStyle.OUT : SheetStyle.QUIET)));
     SheetCharts.put(
         run,
         ResultSheet.RISK,

@@ -7,7 +7,11 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
 
 /**
  * The rows of a result sheet, written as the markup of ISO/IEC 29500 part 1, 18.3.1.80 (sheetData).
@@ -117,6 +121,49 @@ final class SheetRows {
 
   void height(int row, double points) {
     row(row).height = points;
+  }
+
+  /** As set; empty where the row has the sheet's own. */
+  OptionalDouble heightOf(int row) {
+    var there = row < rows.size() ? rows.get(row) : null;
+    return there == null || there.height == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(there.height);
+  }
+
+  /** Whether a line under column names or a heading runs under a row. */
+  boolean isRuledBelow(int row) {
+    return any(row, look -> isLine(look.bottom()) && look.bottom().colour().equals(SheetStyle.INK));
+  }
+
+  /** Whether a line runs above a row: above a sum, or where a stage begins. */
+  boolean isRuledAbove(int row) {
+    return any(row, look -> isLine(look.top()));
+  }
+
+  private static boolean isLine(SheetStyle.Edge edge) {
+    return edge.line() == BorderStyle.THIN || edge.line() == BorderStyle.MEDIUM;
+  }
+
+  private boolean any(int row, Predicate<SheetStyle> wanted) {
+    var there = row < rows.size() ? rows.get(row) : null;
+    if (there == null) return false;
+    for (var c : there.cells) {
+      if (c != null && c.look >= 0 && wanted.test(byNumber.get(c.look))) return true;
+    }
+    return false;
+  }
+
+  /** Puts what stands at the top of a row's cells into their middle. */
+  void settle(int row) {
+    var there = row < rows.size() ? rows.get(row) : null;
+    if (there == null) return;
+    for (int c = 0; c < there.cells.length; c++) {
+      var cell = there.cells[c];
+      if (cell == null || cell.look < 0 || cell.content.isEmpty()) continue;
+      var look = byNumber.get(cell.look);
+      if (look.down() == VerticalAlignment.TOP) look(row, c, look.level(VerticalAlignment.CENTER));
+    }
   }
 
   /** The row can be folded away under the one before it. */

@@ -100,7 +100,7 @@ record SheetStyle(
   static SheetStyle plain(String font) {
     return new SheetStyle(
         font,
-        10,
+        9,
         false,
         false,
         false,

@@ -61,7 +61,6 @@ final class SheetSummary {
     page.text(row, 0, "What is built", label());
     page.text(row, 1, whatIsBuilt(), page.plain().wrapping());
     page.merge(row, 1, LAST_COLUMN);
-    page.height(row, 42);
     row++;
     run.plan.book().ifPresent(b -> prices(b.region()));
     var mark =
@@ -103,7 +102,6 @@ final class SheetSummary {
         page.plain().wrapping());
     page.link(row, 1, ResultSheet.PRICES_USED, 1);
     page.merge(row, 1, LAST_COLUMN);
-    page.height(row, 42);
     row++;
   }
 
@@ -391,6 +389,7 @@ final class SheetSummary {
   }
 
   private void contents() {
+    SheetPrint.printed(page, LAST_COLUMN, row - 1); // the way to the sheets is for the screen
     section("Where to look");
     for (var s : ResultSheet.values()) {
       if (s == ResultSheet.SUMMARY || !run.pages.containsKey(s)) continue;

@@ -83,9 +83,15 @@ final class TemplateCells {
   private String shown(Question question, String standard) {
     return switch (question.kind()) {
       case SHARE -> Plain.number(new BigDecimal(standard).movePointRight(2)) + " %";
-      case NUMBER -> standard + (unit(question).isEmpty() ? "" : " " + unit(question));
+      case NUMBER -> standard + (unit(question).isEmpty() ? "" : " " + shownUnit(question));
       default -> standard;
     };
+  }
+
+  /** Months and miles in the plural, signs of units as they are. */
+  private String shownUnit(Question question) {
+    var unit = unit(question);
+    return unit.equals("month") || unit.equals("mile") ? Plain.manyOf(unit) : unit;
   }
 
   void validate(XSSFSheet sheet, Question question, int firstRow, int lastRow, int column) {

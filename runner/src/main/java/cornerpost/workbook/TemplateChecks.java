@@ -107,7 +107,7 @@ final class TemplateChecks {
     sheet.setColumnWidth(column - 1, 4 * 256); // from left to right: columns stand in that order
     for (int i = 0; i < heads.length; i++) {
       TemplateCells.text(sheet, TemplateTable.HEADER_ROW, column + i, heads[i], styles.checkHeader);
-      sheet.setColumnWidth(column + i, (i == 0 ? 16 : 12) * 256);
+      sheet.setColumnWidth(column + i, 16 * 256);
     }
   }
 

@@ -13,8 +13,9 @@ final class TemplateForm {
   private static final int UNIT = 2;
   private static final int HELP = 3;
   private static final float ROW_POINTS = 20f;
+  private static final float AIR = 4f; // under the header's line
   private static final float LINE_POINTS = 11.5f; // of each further line of help
-  private static final int HELP_LETTERS = 98;
+  private static final int HELP_WIDTH = 68;
 
   private final TemplateStyles styles;
   private final TemplateCells cells;
@@ -31,6 +32,7 @@ final class TemplateForm {
     TemplateCells.text(sheet, HEADER_ROW, ENTRY, "Entry", styles.header);
     TemplateCells.text(sheet, HEADER_ROW, UNIT, "Unit", styles.header);
     TemplateCells.text(sheet, HEADER_ROW, HELP, "What it means", styles.header);
+    sheet.getRow(HEADER_ROW).setHeightInPoints(ROW_POINTS);
     int row = HEADER_ROW + 1;
     for (var question : questions) {
       TemplateCells.text(sheet, row, LABEL, question.label(), styles.label);
@@ -39,7 +41,10 @@ final class TemplateForm {
       var help = cells.help(question);
       TemplateCells.text(sheet, row, HELP, help, styles.help)
           .getRow()
-          .setHeightInPoints(ROW_POINTS + LINE_POINTS * (help.length() / HELP_LETTERS));
+          .setHeightInPoints(
+              ROW_POINTS
+                  + LINE_POINTS * (TemplateTexts.lines(help, 9, HELP_WIDTH) - 1)
+                  + (row == HEADER_ROW + 1 ? AIR : 0));
       cells.validate(sheet, question, row, row, ENTRY);
       lists.name(nameOf(owner, question), "'" + owner.title() + "'!$B$" + (row + 1));
       row++;
@@ -47,7 +52,7 @@ final class TemplateForm {
     sheet.setColumnWidth(LABEL, 36 * 256);
     sheet.setColumnWidth(ENTRY, 38 * 256);
     sheet.setColumnWidth(UNIT, 9 * 256);
-    sheet.setColumnWidth(HELP, 68 * 256);
+    sheet.setColumnWidth(HELP, HELP_WIDTH * 256);
     sheet.createFreezePane(1, HEADER_ROW + 1);
   }
 

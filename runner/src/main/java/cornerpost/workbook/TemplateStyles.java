@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontScheme;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -15,6 +16,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The few looks of a template's cells: entries faintly filled, everything else white. */
 final class TemplateStyles {
+  private static final String FONT = "Arial";
   private static final String INK = "1B2A33";
   private static final String GREY = "5A6A70";
   private static final String ENTRY_FILL = "EEF4F1";
@@ -40,6 +42,7 @@ final class TemplateStyles {
 
   TemplateStyles(XSSFWorkbook workbook) {
     this.workbook = workbook;
+    usualFont(workbook);
     purpose = plain(font(12, true, INK));
     note = plain(font(9, false, GREY));
     startLine = plain(font(10, false, INK));
@@ -77,8 +80,19 @@ final class TemplateStyles {
     checkShare.setDataFormat(workbook.createDataFormat().getFormat("0%"));
     liveHeader = header(HorizontalAlignment.RIGHT);
     for (var formulas : List.of(check, checkText, checkShare, liveHeader)) formulas.setLocked(true);
+    for (var beside : List.of(check, checkText, checkShare)) {
+      beside.setVerticalAlignment(VerticalAlignment.CENTER);
+    }
     free = plain(font(10, false, INK));
     for (var kind : Question.Kind.values()) entries.put(kind, entryStyle(kind));
+  }
+
+  /** Column widths count its digits, and the sheets of a result are written in it. */
+  private static void usualFont(XSSFWorkbook workbook) {
+    var usual = workbook.getFontAt(0);
+    usual.setFontName(FONT);
+    usual.setFontHeightInPoints((short) 10);
+    usual.setScheme(FontScheme.NONE); // else it is the theme's, whatever its name
   }
 
   XSSFCellStyle entry(Question.Kind kind) {
@@ -137,7 +151,7 @@ final class TemplateStyles {
 
   private XSSFFont font(int points, boolean bold, String rgb) {
     var font = workbook.createFont();
-    font.setFontName("Arial");
+    font.setFontName(FONT);
     font.setFontHeightInPoints((short) points);
     font.setBold(bold);
     font.setColor(color(rgb));

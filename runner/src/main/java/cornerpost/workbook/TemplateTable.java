@@ -16,7 +16,11 @@ final class TemplateTable {
   static final int READY_ROWS = 30;
 
   private static final int UNIT_ROW = HEADER_ROW - 1;
-  private static final float HEADER_POINTS = 27f;
+  private static final float HEADER_POINTS = 16f;
+  private static final float HEADER_OF_TWO_LINES = 28f;
+  private static final float FIRST_ROW_POINTS = 18f; // keeps its distance from the header's line
+  private static final int SHORT = 11; // letters of a name that is never broken
+  private static final int NARROW = 10; // columns of a table with room for whole names
   private static final int COMMENT_COLUMNS = 3;
   private static final int COMMENT_ROWS = 5;
 
@@ -48,9 +52,15 @@ final class TemplateTable {
         cells.entry(sheet, r, c, question, text);
       }
       cells.validate(sheet, question, FIRST_ROW, last, c);
-      sheet.setColumnWidth(c, width(question, rows, c) * 256);
+      sheet.setColumnWidth(c, width(question, rows, c, questions.size()) * 256);
     }
-    sheet.getRow(HEADER_ROW).setHeightInPoints(HEADER_POINTS);
+    boolean breaks = false;
+    for (int c = 0; c < questions.size(); c++) {
+      int letters = sheet.getColumnWidth(c) / 256 - 3;
+      breaks |= questions.get(c).label().length() > letters;
+    }
+    sheet.getRow(HEADER_ROW).setHeightInPoints(breaks ? HEADER_OF_TWO_LINES : HEADER_POINTS);
+    sheet.getRow(FIRST_ROW).setHeightInPoints(FIRST_ROW_POINTS);
     sheet.createFreezePane(1, FIRST_ROW);
   }
 
@@ -76,7 +86,7 @@ final class TemplateTable {
   }
 
   /** Wide enough for the longest thing that is usual in it. */
-  private static int width(Question question, List<List<String>> rows, int column) {
+  private static int width(Question question, List<List<String>> rows, int column, int columns) {
     int longest =
         rows.stream()
             .filter(r -> r.size() > column)
@@ -91,7 +101,9 @@ final class TemplateTable {
           case ONE_OF -> Math.min(choice, 18);
           default -> 8;
         };
-    int header = (question.label().length() + 2) / (question.label().contains(" ") ? 2 : 1) + 3;
+    boolean broken =
+        question.label().contains(" ") && columns >= NARROW && question.label().length() > SHORT;
+    int header = (question.label().length() + 2) / (broken ? 2 : 1) + 3;
     return Math.min(36, Math.max(Math.max(usual + 2, header), 9));
   }
 }

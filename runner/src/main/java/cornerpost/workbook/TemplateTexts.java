@@ -22,16 +22,24 @@ final class TemplateTexts {
           "A run writes a new workbook with these sheets unchanged and the results beside them; it never changes the file it reads.",
           "The plan is a budget and a programme, not a permit drawing: structure, hot work, electricity and gas are for licensed people and the local code.");
 
-  private static final int START_LETTERS = 104; // in a line
+  private static final int START_WIDTH = 118;
+  private static final double DIGIT = 5.25; // points of the digit that widths count
+  private static final double EDGES = 14; // points: indent, and what a cell keeps free
+  private static final double SLACK = 0.97; // programs set text a little apart from each other
 
   private TemplateTexts() {}
 
   static void start(XSSFSheet sheet, TemplateStyles styles) {
     for (int i = 0; i < START.size(); i++) {
       var cell = TemplateCells.text(sheet, i + 3, 0, START.get(i), styles.startLine);
-      cell.getRow().setHeightInPoints(START.get(i).length() > START_LETTERS ? 27 : 21);
+      cell.getRow().setHeightInPoints(21 + 13 * (lines(START.get(i), 10, START_WIDTH) - 1));
     }
-    sheet.setColumnWidth(0, 86 * 256);
+    sheet.setColumnWidth(0, START_WIDTH * 256);
+  }
+
+  /** Lines of a text in a column so many digits wide. */
+  static int lines(String text, int size, int width) {
+    return TextWidth.lines(text, size, false, (width * DIGIT - EDGES) * SLACK);
   }
 
   static void top(XSSFSheet sheet, OwnerSheet owner, TemplateStyles styles) {

@@ -14,7 +14,9 @@ import cornerpost.scope.VapourControl;
 import cornerpost.scope.VentilationKind;
 import cornerpost.takeoff.Houses;
 import cornerpost.takeoff.Takeoff;
+import cornerpost.trace.Figure;
 import cornerpost.work.WorkPlan;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -89,6 +91,23 @@ class MoistureAndAirTest {
         .as("ceiling")
         .contains("steel-and-moisture")
         .matches(ids -> ids.contains("steel-and-moisture/ceiling") == asks);
+  }
+
+  // -15 °C is 5 °F: t in °F = 1.8 t in °C + 32 (NIST SP 811, B.7)
+  @ParameterizedTest(name = "{0}: {1} is told as {2}")
+  @CsvSource({"METRIC, -15, −15 °C", "US, 5, 5 °F"})
+  void the_cold_to_design_for_is_told_on_the_scale_of_the_workbook(
+      UnitSystem units, String entered, String told) {
+    var cold =
+        Figure.choice(
+            "Services!B20",
+            "coldest design temperature",
+            new BigDecimal(entered),
+            ServicesQuestions.WINTER_TEMPERATURE.unit(units));
+    var in = house(units, Map.of(ServicesQuestions.WINTER_TEMPERATURE, cold));
+    assertThat(SteelAndMoisture.coldest(in).orElseThrow()).isEqualByComparingTo("-15");
+    assertThat(new SteelAndMoisture().look(in).get(0).message())
+        .contains("the cold to design for is " + told);
   }
 
   // IRC M1505.4.3: 320 sq ft and a bedroom ask for 18.2 cfm, so the table's least of 30 cfm
