@@ -16,7 +16,7 @@ final class Crowd {
   static final double ABOVE_LINE = 0.8;
 
   /** Between two texts side by side, of the size of the text. */
-  private static final double APART = 0.35;
+  private static final double APART = 0.6;
 
   private final List<Placed.Patch> taken = new ArrayList<>();
   private final List<Placed.Patch> floor = new ArrayList<>();

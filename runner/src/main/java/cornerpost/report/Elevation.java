@@ -25,6 +25,7 @@ final class Elevation {
   private final String id;
   private Svg svg;
   private double text;
+  private Crowd crowd;
 
   Elevation(Scope scope, Placed box, Wall wall, String id) {
     this.scope = scope;
@@ -66,6 +67,10 @@ final class Elevation {
       svg.line("ground", -text * 2, lowest, run() + text * 2, lowest);
       legs(under, ground);
     }
+    crowd = new Crowd();
+    for (var o : openings()) crowd.take(hole(o));
+    crowd.take(new Placed.Patch(0, top - text * 3, run(), text * 3)); // above the roof
+    crowd.take(new Placed.Patch(0, under - 5, run(), text * 3));
     for (var o : openings()) opening(o);
     chain(lowest + text * 2.2);
     heights(top, under, ground, grounded);
@@ -135,11 +140,42 @@ final class Elevation {
     }
   }
 
-  private void opening(Opening o) {
-    double x = left(box, o);
-    double w = Placed.mm(o.width());
+  private Placed.Patch hole(Opening o) {
     double h = Placed.mm(o.height());
-    double y = -Placed.mm(o.sill()) - h;
+    return new Placed.Patch(left(box, o), -Placed.mm(o.sill()) - h, Placed.mm(o.width()), h);
+  }
+
+  /** The middle of its foot: in the opening, or beside one that is too small, on nothing drawn. */
+  private double[] nameAt(Opening o, Placed.Patch p) {
+    double middle = p.u() + p.du() / 2;
+    double half = p.dv() / 2 + text * 0.35;
+    if (p.du() > text * 3 && p.dv() > text * 2) return new double[] {middle, p.v() + half};
+    double aside = p.du() / 2 + Crowd.wide(o.id(), text) / 2 + text * 0.15;
+    double[][] places = {
+      {middle, p.v() - text * 0.4},
+      {middle, p.v() + p.dv() + text * 1.05},
+      {middle + aside, p.v() + half},
+      {middle - aside, p.v() + half},
+      {middle + aside, p.v() - text * 0.4},
+      {middle - aside, p.v() - text * 0.4},
+      {middle + aside, p.v() + p.dv() + text * 1.05},
+      {middle - aside, p.v() + p.dv() + text * 1.05}
+    };
+    for (var at : places) {
+      var covered = Crowd.text(o.id(), at[0], at[1], text);
+      if (!crowd.clear(covered)) continue;
+      crowd.take(covered);
+      return at;
+    }
+    return places[0];
+  }
+
+  private void opening(Opening o) {
+    var p = hole(o);
+    double x = p.u();
+    double w = p.du();
+    double h = p.dv();
+    double y = p.v();
     svg.open("g", "data-opening", o.id());
     svg.rect("cut", x, y, w, h);
     boolean glazed =
@@ -152,7 +188,7 @@ final class Elevation {
     if (FloorPlan.isDoor(o.kind())) {
       svg.add("circle", "class", "knob", "cx", x + w - 100, "cy", y + h / 2, "r", 35.0);
     }
-    boolean fits = w > text * 3 && h > text * 2;
+    var at = nameAt(o, p);
     svg.text(
         "text",
         o.id(),
@@ -163,9 +199,9 @@ final class Elevation {
         "text-anchor",
         "middle",
         "x",
-        x + w / 2,
+        at[0],
         "y",
-        fits ? y + h / 2 + text * 0.35 : y - text * 0.4);
+        at[1]);
     svg.close("g");
   }
 

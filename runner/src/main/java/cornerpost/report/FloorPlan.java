@@ -86,6 +86,7 @@ final class FloorPlan {
     small = scale.points(6.2);
     large = scale.points(7.6);
     for (var b : boxes) if (hasDeck(b)) outdoors.deck(b, deckPatch(b));
+    for (var b : boxes) swings(b).forEach(swept -> outdoors.take(b, swept));
     for (var b : boxes) box(b);
     var reach = outdoors.reach();
     var page = new Extent();
@@ -134,14 +135,7 @@ final class FloorPlan {
     var bays = b.bays(scope);
     var crowd = new Crowd();
     for (int i = 0; i + 1 < bays.size(); i++) crowd.take(partitionPatch(b, bays.get(i)));
-    for (var o : scope.openingsOf(b.box())) {
-      OpeningSymbols.swing(b, o)
-          .ifPresent(
-              swept -> {
-                crowd.take(swept);
-                outdoors.take(b, swept);
-              });
-    }
+    swings(b).forEach(crowd::take);
     boolean chained = chain(b, bays);
     for (int i = 0; i + 1 < bays.size(); i++) innerDoor(b, bays.get(i), crowd);
     Fittings.beforeDoors(scope, b).forEach(crowd::walk);
@@ -165,6 +159,13 @@ final class FloorPlan {
     svg.rect("room", bay.from(), b.sideWall(), bay.to() - bay.from(), b.insideWidth());
     new Fittings(scope, b, svg, crowd).draw(bay);
     svg.close("g");
+  }
+
+  /** What the outside doors of a box swing over. */
+  private List<Placed.Patch> swings(Placed b) {
+    return scope.openingsOf(b.box()).stream()
+        .flatMap(o -> OpeningSymbols.swing(b, o).stream())
+        .toList();
   }
 
   /** What parts a room from the next; an open edge is but a line. */

@@ -127,6 +127,7 @@ final class OpeningSymbols {
     for (int row = 0; row < ROWS; row++) {
       for (double aside : beside) inside.add(place(o, p, row, aside));
     }
+    if (o.wall() != Wall.ROOF) inside.removeIf(a -> !box.holds(a));
     var beyond = beside.stream().map(aside -> place(o, p, OUTSIDE, aside)).toList();
     boolean small = o.kind() == OpeningKind.VENT || o.kind() == OpeningKind.SLEEVE;
     var at =
@@ -135,7 +136,7 @@ final class OpeningSymbols {
                 small ? crowd.firstClear(inside) : outside(beyond))
             .flatMap(Optional::stream)
             .findFirst()
-            .orElseGet(() -> crowd.best(inside));
+            .orElseGet(() -> crowd.best(inside.isEmpty() ? beyond : inside));
     crowd.take(at);
     if (beyond.contains(at)) outdoors.take(box, at);
     svg.text(

@@ -129,6 +129,14 @@ record Placed(
     };
   }
 
+  /** Whether a rectangle lies between the linings. */
+  boolean holds(Patch p) {
+    return p.u() >= endWall()
+        && p.u() + p.du() <= length - endWall()
+        && p.v() >= sideWall()
+        && p.v() + p.dv() <= width - sideWall();
+  }
+
   /** Whether a point of the plot lies in the box. */
   boolean covers(double atX, double atY) {
     double a = Math.toRadians(-rotation);

@@ -65,7 +65,8 @@ final class PlanNames {
       for (var l : lines) {
         blocks.add(
             new TextBlock(
-                l.stream().map(t -> new TextBlock.Line("aside on-deck", small, t)).toList(), turned));
+                l.stream().map(t -> new TextBlock.Line("aside on-deck", small, t)).toList(),
+                turned));
       }
     }
     inside(blocks, deck)

@@ -110,6 +110,17 @@ class MoistureAndAirTest {
         .contains("the cold to design for is " + told);
   }
 
+  // -50 °C is 1.8 x -50 + 32 = -58 °F, 25 °C is 77 °F
+  @ParameterizedTest(name = "{0}: in {1}, from {2} to {3}")
+  @CsvSource({"METRIC, °C, -50, 25", "US, °F, -58, 77"})
+  void the_cold_to_design_for_is_asked_on_the_scale_of_the_workbook(
+      UnitSystem units, String unit, String least, String most) {
+    var question = ServicesQuestions.WINTER_TEMPERATURE;
+    assertThat(question.unit(units)).hasToString(unit);
+    assertThat(question.least(units).orElseThrow()).isEqualByComparingTo(least);
+    assertThat(question.most(units).orElseThrow()).isEqualByComparingTo(most);
+  }
+
   // IRC M1505.4.3: 320 sq ft and a bedroom ask for 18.2 cfm, so the table's least of 30 cfm
   // (14.16 l/s) holds; a bathroom fan moves 50 cfm (M1505.4.4).
   @ParameterizedTest(name = "{0}")

@@ -122,6 +122,27 @@ class CrowdedPlansTest {
     return things;
   }
 
+  @ParameterizedTest(name = "house {0}")
+  @MethodSource("seeds")
+  void names_in_elevations_stand_clear_inside_the_wall(int seed) {
+    var scope = house(new Random(seed));
+    for (var box : Placed.all(scope, SamplePlan.facts())) {
+      for (var wall : List.of(Wall.LEFT, Wall.RIGHT)) {
+        var svg = new Elevation(scope, box, wall, "w").draw().svg();
+        var page = new Page(svg.getBytes(StandardCharsets.UTF_8));
+        var walls = bounds(page.all("rect", e -> e.hasAttribute("data-wall")).get(0));
+        var names = page.all("text", e -> e.getAttribute("class").equals("opening-name"));
+        for (int i = 0; i < names.size(); i++) {
+          var name = names.get(i).getTextContent();
+          assertThat(walls.contains(letters(names.get(i)))).as(name).isTrue();
+          for (int j = i + 1; j < names.size(); j++) {
+            assertThat(meet(letters(names.get(i)), letters(names.get(j)))).as(name).isFalse();
+          }
+        }
+      }
+    }
+  }
+
   // ---- geometry ------------------------------------------------------------------------------
 
   private static double number(String text) {
@@ -266,6 +287,8 @@ class CrowdedPlansTest {
               case WINDOW -> 600 + random.nextInt(900);
             };
         if (at + wide > length - 300) break;
+        double high = wide == 100 ? 100 : 1000; // what is small may be high up or down low
+        double sill = wide == 100 ? random.nextInt(2150) : 800;
         // nothing but a passage leads from one box into the next
         if (wall.label().equals(joint) && kind != OpeningKind.PASS_THROUGH) {
           at += 500;
@@ -279,8 +302,8 @@ class CrowdedPlansTest {
             wall.label(),
             kind.label(),
             text(us ? wide / 25.4 : wide, 2),
-            us ? "40" : "1000",
-            us ? "30" : "800",
+            text(us ? high / 25.4 : high, 2),
+            text(us ? sill / 25.4 : sill, 2),
             text(us ? at / 304.8 : at / 1000, 3));
         at += wide + 350 + random.nextInt(2500);
       }
