@@ -23,11 +23,7 @@ final class SheetPrint {
   private static final int THREE_WIDE_LETTER = 62;
 
   private static final Set<ResultSheet> UPRIGHT =
-      EnumSet.of(
-          ResultSheet.SUMMARY,
-          ResultSheet.COST_TO_COMPLETE,
-          ResultSheet.LENDER_REVIEW,
-          ResultSheet.CREW_LOAD);
+      EnumSet.of(ResultSheet.SUMMARY, ResultSheet.LENDER_REVIEW, ResultSheet.CREW_LOAD);
 
   private static final Set<ResultSheet> ON_ONE_PAGE =
       EnumSet.of(
