@@ -53,39 +53,58 @@ final class OrderChoices {
     if (first >= 0) {
       return new int[][] {{first, second}, {second, first}};
     }
-    return tooMany();
+    int[] set = tooMany(use, windows.earlyStart, windows.earlyFinish);
+    List<int[]> settling = new ArrayList<>();
+    for (int i : set) {
+      for (int j : set) {
+        if (i != j && windows.earlyFinish[i] <= windows.lateStart[j]) {
+          settling.add(new int[] {i, j});
+        }
+      }
+    }
+    settling.sort((x, y) -> Long.compare(room(y), room(x)));
+    return set.length > 0 && settling.isEmpty()
+        ? new int[][] {{set[0], set[1]}}
+        : settling.toArray(int[][]::new);
   }
 
-  /** Orders that settle a smallest set of tasks that overlap and are too many for a crew. */
-  private int[][] tooMany() {
+  private long room(int[] order) {
+    return windows.lateStart[order[1]] - windows.earlyFinish[order[0]];
+  }
+
+  /**
+   * A smallest set of tasks that overlap at these moments and are too many for a crew; empty if
+   * there is none.
+   */
+  static int[] tooMany(CrewUse use, long[] earlyStart, long[] earlyFinish) {
     for (int crew = 0; crew < use.crews(); crew++) {
       int wanted = crew;
       int[] tasks =
-          java.util.stream.IntStream.range(0, g.size)
+          java.util.stream.IntStream.range(0, earlyStart.length)
               .filter(i -> use.needs(i, wanted))
               .boxed()
-              .sorted((x, y) -> Long.compare(windows.earlyStart[x], windows.earlyStart[y]))
+              .sorted((x, y) -> Long.compare(earlyStart[x], earlyStart[y]))
               .mapToInt(Integer::intValue)
               .toArray();
       for (int k = 0; k < tasks.length; k++) {
-        long moment = windows.earlyStart[tasks[k]];
+        long moment = earlyStart[tasks[k]];
         List<Integer> running = new ArrayList<>();
         int needed = 0;
         for (int q = 0; q <= k; q++) {
-          if (windows.earlyFinish[tasks[q]] > moment) {
+          if (earlyFinish[tasks[q]] > moment) {
             running.add(tasks[q]);
             needed += use.need(tasks[q], crew);
           }
         }
         if (needed > use.available(crew)) {
-          return settling(running, needed, crew);
+          return smallest(use, crew, running, needed);
         }
       }
     }
-    return new int[0][];
+    return new int[0];
   }
 
-  private int[][] settling(List<Integer> running, int needed, int crew) {
+  private static int[] smallest(CrewUse use, int crew, List<Integer> running, int needed) {
     var set = new ArrayList<>(running);
     set.sort((x, y) -> use.need(x, crew) - use.need(y, crew)); // a small set has few orders
     int sum = needed;
@@ -95,19 +114,6 @@ final class OrderChoices {
         sum -= use.need(i, crew);
       }
     }
-    List<int[]> orders = new ArrayList<>();
-    for (int i : set) {
-      for (int j : set) {
-        if (i != j && windows.earlyFinish[i] <= windows.lateStart[j]) {
-          orders.add(new int[] {i, j});
-        }
-      }
-    }
-    orders.sort((x, y) -> Long.compare(room(y), room(x)));
-    return orders.isEmpty() ? new int[][] {{set.get(0), set.get(1)}} : orders.toArray(int[][]::new);
-  }
-
-  private long room(int[] order) {
-    return windows.lateStart[order[1]] - windows.earlyFinish[order[0]];
+    return set.stream().mapToInt(Integer::intValue).toArray();
   }
 }

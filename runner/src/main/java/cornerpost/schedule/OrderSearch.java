@@ -8,36 +8,49 @@ import java.util.function.BooleanSupplier;
  *
  * <p>An end one minute before the best known is supposed, and {@link TimeWindows} narrows what can
  * be. If the tasks at their earliest then ask no crew for too much, that is a better schedule. Else
- * a conflict is taken and each order that settles it is tried in turn. In any schedule within crew
- * numbers two tasks of each set that is too many lie one after the other, so nothing is missed.
+ * a conflict is taken and an order that settles it supposed. In any schedule within crew numbers
+ * two tasks of each set that is too many lie one after the other, so nothing is missed. From every
+ * dead end it is learned which orders cannot go together ({@link DeadEnds}); now and then the
+ * search begins anew with all it has learned, which holds for any earlier end too.
  *
- * <p>Which conflict comes first is told at {@link OrderChoices}. Method: F. J. Radermacher,
- * "Scheduling of project networks", Annals of Operations Research 4 (1985) 227-252 (forbidden
- * sets).
+ * <p>Of tasks that overlap and cannot run at once the pair is taken that must be done in the
+ * shortest time from the earliest start of either to the latest finish, divided by how much it had
+ * to do with dead ends, and first the order that leaves more room. Where every two could run at
+ * once but not all, the conflict is a smallest set that is too many.
+ *
+ * <p>Method: F. J. Radermacher, "Scheduling of project networks", Annals of Operations Research 4
+ * (1985) 227-252 (forbidden sets); C.-C. Cheng and S. F. Smith, "Applying constraint satisfaction
+ * techniques to job shop scheduling", ibid. 70 (1997) 327-357 (which order first); D. Grimes, E.
+ * Hebrard and A. Malapert, "Closing the open shop: contradicting conventional wisdom", CP 2009,
+ * 400-408 (windows divided by what failed); M. Luby, A. Sinclair and D. Zuckerman, Information
+ * Processing Letters 47 (1993) 173-180 (when to begin anew).
  */
 final class OrderSearch {
-  /** With fewer orders to try there is no trying of both orders of every two tasks first. */
-  private static final long ENOUGH_TO_TRY = 100;
-
-  private static final int MOST_ROUNDS = 5; // of that
+  static int RESTART = 100;
+  static double WEIGHT = 1;
 
   private final Graph g;
+  private final CrewUse use;
   private final Sweep early;
-  private final TimeWindows windows;
-  private final OrderChoices orders;
+  private final TimeWindows roots;
   private final BooleanSupplier stop;
+  private ReasonedWindows windows; // made when first needed, with what follows
+  private DeadEnds deadEnds;
+  private int[] pairs; // literals of tasks that cannot run at once
   private long[] best;
-  private long end;
-  private long nodes;
-  private long most;
-  private boolean cut;
+  private long end = Long.MAX_VALUE;
+  private boolean possible = true;
+  private long effort;
+  private long dead;
+  private int beginnings = 1;
+  private long beginAnewAt = RESTART;
 
   OrderSearch(Network network, CrewUse use, Sweep early, BooleanSupplier stop) {
     g = network.graph();
+    this.use = use;
     this.early = early;
     this.stop = stop;
-    windows = new TimeWindows(network, use);
-    orders = new OrderChoices(g, use, windows);
+    roots = new TimeWindows(network, use);
   }
 
   /**
@@ -51,7 +64,7 @@ final class OrderSearch {
     long highest = known;
     while (lowest < highest) {
       long middle = lowest + (highest - lowest) / 2;
-      if (windows.open(early, middle)) {
+      if (roots.open(early, middle)) {
         highest = middle;
       } else {
         lowest = middle + 1;
@@ -64,17 +77,16 @@ final class OrderSearch {
     return g;
   }
 
-  /** Windows opened and orders tried so far. */
-  long nodes() {
-    return nodes;
+  long effort() {
+    return effort;
   }
 
-  /** Places of the tasks in the best schedule found, by position in the network. */
+  /** Places of the tasks in the best schedule found by the last run; null if it found none. */
   long[] best() {
     return best;
   }
 
-  /** The end of it. */
+  /** The end of it, or the end that was known. */
   long end() {
     return end;
   }
@@ -83,72 +95,101 @@ final class OrderSearch {
    * Looks for ends before the one known.
    *
    * @param known an end that can be had
-   * @param mostNodes orders tried before it gives up
+   * @param most orders supposed and dead ends met before it gives up; what was learned stays
    * @return whether it went through everything: then nothing ends before {@link #end}
    */
-  boolean run(long known, long mostNodes) {
-    end = known;
+  boolean run(long known, long most) {
     best = null;
-    if (g.size > TimeWindows.MOST_TASKS) {
+    if (!ReasonedWindows.suits(roots)) {
+      end = known;
       return false;
     }
-    most = nodes + mostNodes;
-    cut = false;
-    do {
-      nodes++;
-    } while (windows.open(early, end - 1) && (mostNodes < ENOUGH_TO_TRY || tryAll()) && node());
-    return !cut;
-  }
-
-  /**
-   * Tries both orders of every two tasks that want the same crew, and keeps what is left where one
-   * is refuted; false if for some two both are.
-   */
-  private boolean tryAll() {
-    boolean changed = true;
-    for (int round = 0; changed && round < MOST_ROUNDS; round++) {
-      changed = false;
-      for (int i = 0; i < g.size; i++) {
-        for (int j : windows.rivals(i)) {
-          if (j == i || windows.before(i, j) || windows.before(j, i)) continue;
-          if (nodes >= most) return true;
-          nodes++;
-          long[][] state = windows.state();
-          boolean possible = windows.decide(i, j);
-          windows.restore(state);
-          if (!possible) {
-            changed = true;
-            if (!windows.decide(j, i)) return false;
-          }
-        }
+    if (known < end) {
+      end = known;
+      possible = open();
+    }
+    long until = effort + most;
+    while (possible && effort < until && ((effort & 63) != 0 || !stop.getAsBoolean())) {
+      effort++;
+      if (!windows.settle()) {
+        dead++;
+        possible = deadEnds.learn();
+      } else if (dead >= beginAnewAt) {
+        windows.backTo(0);
+        beginnings++;
+        beginAnewAt = dead + RESTART * luby(beginnings);
+      } else if (!supposeOfPair() && !supposeOfSet()) {
+        take();
+        windows.backTo(0);
+        possible = open();
       }
     }
-    return true;
+    return !possible;
   }
 
-  /** Tries what the settled windows leave; true if that gave a better schedule. */
-  private boolean node() {
-    int[][] choices = orders.choices();
-    if (choices.length == 0) {
-      take();
+  /** 1, 1, 2, 1, 1, 2, 4, 1, ... */
+  private static long luby(int i) {
+    int whole = Integer.highestOneBit(i + 1); // i of whole - 1 ends a row
+    return whole == i + 1 ? whole / 2 : luby(i - whole + 1);
+  }
+
+  private boolean open() {
+    if (windows == null) {
+      var nogoods = new Nogoods();
+      windows = new ReasonedWindows(roots, nogoods);
+      deadEnds = new DeadEnds(windows, nogoods);
+      pairs = windows.pairs();
+    }
+    return roots.open(early, end - 1) && windows.open(roots);
+  }
+
+  private boolean supposeOfPair() {
+    double least = Double.MAX_VALUE;
+    int chosen = -1;
+    for (int l : pairs) {
+      int i = windows.first[l];
+      int j = windows.second[l];
+      if (windows.value[l] != 0
+          || windows.earlyStart[i] >= windows.earlyFinish[j]
+          || windows.earlyStart[j] >= windows.earlyFinish[i]) {
+        continue;
+      }
+      long whole =
+          Math.max(windows.lateFinish[i], windows.lateFinish[j])
+              - Math.min(windows.earlyStart[i], windows.earlyStart[j]);
+      double room = whole / (1 + WEIGHT * deadEnds.part(l));
+      if (room < least) {
+        least = room;
+        chosen = windows.room(l) >= windows.room(l ^ 1) ? l : l ^ 1;
+      }
+    }
+    if (chosen >= 0) windows.suppose(chosen);
+    return chosen >= 0;
+  }
+
+  /** Where a set of tasks is too many for a crew: an order of two, or a dead end if none can be. */
+  private boolean supposeOfSet() {
+    int[] set = OrderChoices.tooMany(use, windows.earlyStart, windows.earlyFinish);
+    if (set.length == 0) return false;
+    int chosen = -1;
+    for (int i : set) {
+      for (int j : set) {
+        int l = windows.literalOf(i, j);
+        if (i == j || windows.ruledOut(l)) continue;
+        if (chosen < 0 || windows.room(l) > windows.room(chosen)) chosen = l;
+      }
+    }
+    if (chosen >= 0) {
+      windows.suppose(chosen);
       return true;
     }
-    long[][] state = windows.state();
-    for (int[] c : choices) {
-      if (nodes >= most || (nodes & 63) == 0 && stop.getAsBoolean()) {
-        cut = true;
-        return false;
+    for (int i : set) {
+      for (int j : set) {
+        if (i != j) windows.askFor(windows.literalOf(i, j) ^ 1);
       }
-      nodes++;
-      if (windows.decide(c[0], c[1]) && node()) {
-        return true;
-      }
-      if (cut) {
-        return false;
-      }
-      windows.restore(state);
     }
-    return false;
+    possible = deadEnds.learn();
+    return true;
   }
 
   private void take() {

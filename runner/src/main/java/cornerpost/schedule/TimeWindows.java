@@ -30,17 +30,17 @@ final class TimeWindows {
 
   final Graph g;
   private final UnderWay underWay;
-  private final CrewUse use;
   private final long[] minutes;
   private final int words;
   private final long[] linked; // by links alone: bit j of row i, j starts after i has finished
-  private final List<Group> groups = new ArrayList<>();
+  private final List<CrewTasks> groups = new ArrayList<>();
   private final int[][] groupsOf; // of a task, by position in groups
   private final boolean[] unsettled; // groups of which something has changed
   private final int[][] rivals; // tasks that cannot run beside it for want of a crew
   private final int[][] sharing; // tasks with a crew in common
   private final int[] queue;
   private final boolean[] queued;
+  private boolean wholeCrews = true;
   private int head;
   private int waiting;
 
@@ -53,52 +53,9 @@ final class TimeWindows {
   long[] ordered; // as linked, with what has been found and decided
   final double[] blame; // how often a task had no place left
 
-  /** The tasks of one crew. */
-  private final class Group {
-    final int[] all;
-    final long[] energy; // minutes times number needed
-    final int available;
-    final int[] one; // those of which no two can run at once
-    final WorkCalendar union;
-    final long[] from;
-    final long[] until;
-    final long[] work;
-    final long[] found;
-    final long[] foundBack;
-    final Integer[] byFrom;
-    final long[] sums;
-    final long[] ends;
-
-    Group(int crew, int[] tasks) {
-      all = tasks;
-      available = use.available(crew);
-      energy = new long[tasks.length];
-      WorkCalendar hull = null;
-      for (int k = 0; k < tasks.length; k++) {
-        int i = tasks[k];
-        energy[k] = minutes[i] * use.need(i, crew);
-        WorkCalendar own =
-            g.kind[i] == Graph.ELAPSED ? WorkCalendar.roundTheClock() : g.calendar[i];
-        hull = hull == null ? own : hull.hull(own);
-      }
-      union = hull;
-      one = Arrays.stream(tasks).filter(i -> 2 * use.need(i, crew) > available).toArray();
-      int m = tasks.length;
-      from = new long[m];
-      until = new long[m];
-      work = new long[m];
-      found = new long[m];
-      foundBack = new long[m];
-      sums = new long[m];
-      ends = new long[m];
-      byFrom = new Integer[m];
-    }
-  }
-
   TimeWindows(Network network, CrewUse use) {
     g = network.graph();
     underWay = UnderWay.of(network);
-    this.use = use;
     minutes = g.minutes;
     int n = g.size;
     words = n > MOST_TASKS ? 0 : (n + 63) / 64;
@@ -118,9 +75,10 @@ final class TimeWindows {
       int[] tasks =
           java.util.stream.IntStream.range(0, n).filter(i -> use.need(i, wanted) > 0).toArray();
       if (tasks.length < 2 || tasks.length > MOST_TASKS_OF_A_CREW) {
+        wholeCrews &= tasks.length < 2;
         continue;
       }
-      groups.add(new Group(crew, tasks));
+      groups.add(new CrewTasks(g, use, crew, tasks));
       if (words == 0) {
         continue;
       }
@@ -194,8 +152,28 @@ final class TimeWindows {
     return has(ordered, i, j);
   }
 
+  /** Tasks that cannot run beside it for want of a crew; not those that links keep apart. */
   int[] rivals(int i) {
     return rivals[i];
+  }
+
+  /** Tasks with a crew in common. */
+  int[] sharing(int i) {
+    return sharing[i];
+  }
+
+  /** Whether no crew has so many tasks that they are not looked at. */
+  boolean wholeCrews() {
+    return wholeCrews;
+  }
+
+  List<CrewTasks> groups() {
+    return groups;
+  }
+
+  /** Of a task, by position in {@link #groups}. */
+  int[] groupsOf(int i) {
+    return groupsOf[i];
   }
 
   /** What a state of the windows consists of, to go back to. */
@@ -336,7 +314,7 @@ final class TimeWindows {
       again = false;
       for (int k = 0; possible && k < groups.size(); k++) {
         if (unsettled[k]) {
-          Group group = groups.get(k);
+          CrewTasks group = groups.get(k);
           unsettled[k] = false;
           again = true;
           possible =
@@ -394,7 +372,7 @@ final class TimeWindows {
   }
 
   /** Of two tasks that cannot run at once, the one that cannot go first goes second. */
-  private boolean pairs(Group group) {
+  private boolean pairs(CrewTasks group) {
     for (int i : group.all) {
       for (int j : rivals[i]) {
         if (j > i && !has(ordered, i, j) && !has(ordered, j, i)) {
@@ -415,21 +393,18 @@ final class TimeWindows {
   }
 
   /** Whether the crew has working time enough between any two moments. */
-  private boolean energy(Group group) {
+  private boolean energy(CrewTasks group) {
     if (group.one.length == group.all.length) {
       return true; // edge finding says it too
     }
     int m = group.all.length;
     measure(group, group.all);
-    for (int k = 0; k < m; k++) {
-      group.byFrom[k] = k;
-    }
-    Arrays.sort(group.byFrom, 0, m, (x, y) -> Long.compare(group.from[y], group.from[x]));
+    int[] latestFirst = group.latestFirst(m, group.from);
     for (int last = 0; last < m; last++) {
       long sum = 0;
       long limit = group.until[last];
       for (int k = 0; k < m; k++) {
-        int q = group.byFrom[k];
+        int q = latestFirst[k];
         if (group.until[q] <= limit) {
           sum += group.energy[q];
           if (sum > group.available * (limit - group.from[q])) {
@@ -441,7 +416,7 @@ final class TimeWindows {
     return true;
   }
 
-  private void measure(Group group, int[] tasks) {
+  private void measure(CrewTasks group, int[] tasks) {
     for (int k = 0; k < tasks.length; k++) {
       group.from[k] = group.union.worked(earlyStart[tasks[k]]);
       group.until[k] = group.union.worked(lateFinish[tasks[k]]);
@@ -449,7 +424,7 @@ final class TimeWindows {
   }
 
   /** Tasks of which no two can run at once: what must go before or after others. */
-  private boolean sequence(Group group) {
+  private boolean sequence(CrewTasks group) {
     int[] tasks = group.one;
     int m = tasks.length;
     if (m < 2) {
@@ -493,14 +468,14 @@ final class TimeWindows {
   }
 
   /** A task comes after the working time of all that are known to go before it. */
-  private void known(Group group, boolean back) {
+  private void known(CrewTasks group, boolean back) {
     int m = group.one.length;
     long[] found = back ? group.foundBack : group.found;
     for (int k = 0; k < m; k++) {
       int j = group.one[k];
       long at = Long.MIN_VALUE;
-      for (int s = m - 1; s >= 0; s--) { // byFrom is latest first
-        int q = group.byFrom[s];
+      for (int s = m - 1; s >= 0; s--) {
+        int q = group.latestFirst[s];
         int i = group.one[q];
         if (q != k && (back ? has(ordered, j, i) : has(ordered, i, j))) {
           at = Math.max(at, group.from[q]) + group.work[q];
@@ -511,11 +486,8 @@ final class TimeWindows {
   }
 
   /** Edge finding; false if a set of tasks needs more time than there is. */
-  private boolean edges(Group group, int m, long[] from, long[] until, long[] found) {
-    for (int k = 0; k < m; k++) {
-      group.byFrom[k] = k;
-    }
-    Arrays.sort(group.byFrom, 0, m, (x, y) -> Long.compare(from[y], from[x]));
+  private boolean edges(CrewTasks group, int m, long[] from, long[] until, long[] found) {
+    int[] latestFirst = group.latestFirst(m, from);
     long[] sums = group.sums;
     long[] ends = group.ends;
     for (int last = 0; last < m; last++) {
@@ -523,7 +495,7 @@ final class TimeWindows {
       long sum = 0;
       long end = Long.MIN_VALUE;
       for (int s = 0; s < m; s++) {
-        int q = group.byFrom[s];
+        int q = latestFirst[s];
         if (until[q] <= limit) {
           sum += group.work[q];
           end = Math.max(end, from[q] + sum);
@@ -537,7 +509,7 @@ final class TimeWindows {
       long longest = Long.MIN_VALUE;
       long endOfLongest = Long.MIN_VALUE;
       for (int s = m - 1; s >= 0; s--) {
-        int q = group.byFrom[s];
+        int q = latestFirst[s];
         if (until[q] <= limit) {
           if (from[q] + sums[s] > longest) {
             longest = from[q] + sums[s];

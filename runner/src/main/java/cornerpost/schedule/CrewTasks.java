@@ -1,0 +1,62 @@
+package cornerpost.schedule;
+
+import java.util.Arrays;
+
+/** The tasks of one crew, with room for what the rules of working time add up. */
+final class CrewTasks {
+  final int[] all;
+  final long[] energy; // minutes times number needed
+  final int available;
+  final int[] one; // those of which no two can run at once
+  final WorkCalendar union;
+  final long[] from;
+  final long[] until;
+  final long[] work;
+  final long[] found;
+  final long[] foundBack;
+  final long[] sums;
+  final long[] ends;
+  final int[] edgeLast; // what was found rests on: see the edges of ReasonedWindows
+  final int[] edgeUpTo;
+  final int[] latestFirst; // positions, as last put in order
+
+  CrewTasks(Graph g, CrewUse use, int crew, int[] tasks) {
+    all = tasks;
+    available = use.available(crew);
+    energy = new long[tasks.length];
+    WorkCalendar hull = null;
+    for (int k = 0; k < tasks.length; k++) {
+      int i = tasks[k];
+      energy[k] = g.minutes[i] * use.need(i, crew);
+      WorkCalendar own = g.kind[i] == Graph.ELAPSED ? WorkCalendar.roundTheClock() : g.calendar[i];
+      hull = hull == null ? own : hull.hull(own);
+    }
+    union = hull;
+    one = Arrays.stream(tasks).filter(i -> 2 * use.need(i, crew) > available).toArray();
+    int m = tasks.length;
+    from = new long[m];
+    until = new long[m];
+    work = new long[m];
+    found = new long[m];
+    foundBack = new long[m];
+    sums = new long[m];
+    ends = new long[m];
+    edgeLast = new int[m];
+    edgeUpTo = new int[m];
+    latestFirst = new int[m];
+  }
+
+  /** Puts the positions of the first so many in order, the latest first; ties by position. */
+  int[] latestFirst(int m, long[] from) {
+    for (int k = 0; k < m; k++) {
+      long key = from[k];
+      int p = k;
+      while (p > 0 && from[latestFirst[p - 1]] < key) {
+        latestFirst[p] = latestFirst[p - 1];
+        p--;
+      }
+      latestFirst[p] = k;
+    }
+    return latestFirst;
+  }
+}
