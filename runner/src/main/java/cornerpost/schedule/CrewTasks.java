@@ -16,9 +16,11 @@ final class CrewTasks {
   final long[] foundBack;
   final long[] sums;
   final long[] ends;
-  final int[] edgeLast; // what was found rests on: see the edges of ReasonedWindows
+  final long[] edgeLimit; // what was found rests on: see the edges of ReasonedWindows
   final int[] edgeUpTo;
-  final int[] latestFirst; // positions, as last put in order
+  final int[] latestFirst; // tasks
+  final long[] key;
+  final int[] order;
 
   CrewTasks(Graph g, CrewUse use, int crew, int[] tasks) {
     all = tasks;
@@ -41,22 +43,24 @@ final class CrewTasks {
     foundBack = new long[m];
     sums = new long[m];
     ends = new long[m];
-    edgeLast = new int[m];
+    edgeLimit = new long[m];
     edgeUpTo = new int[m];
     latestFirst = new int[m];
+    key = new long[m];
+    order = new int[m];
   }
 
-  /** Puts the positions of the first so many in order, the latest first; ties by position. */
-  int[] latestFirst(int m, long[] from) {
+  /** Puts the positions of the first so many in order, the largest key first; ties by position. */
+  int[] sort(int m) {
     for (int k = 0; k < m; k++) {
-      long key = from[k];
+      long own = key[k];
       int p = k;
-      while (p > 0 && from[latestFirst[p - 1]] < key) {
-        latestFirst[p] = latestFirst[p - 1];
+      while (p > 0 && key[order[p - 1]] < own) {
+        order[p] = order[p - 1];
         p--;
       }
-      latestFirst[p] = k;
+      order[p] = k;
     }
-    return latestFirst;
+    return order;
   }
 }

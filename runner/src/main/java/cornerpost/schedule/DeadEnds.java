@@ -13,7 +13,7 @@ import java.util.Arrays;
  * (1999) 506-521; M. W. Moskewicz et al., "Chaff", DAC 2001, 530-535 (counting).
  */
 final class DeadEnds {
-  static double FADING = 0.95;
+  private static final double FADING = 0.95;
 
   private static final double MOST = 1e100;
 

@@ -26,8 +26,8 @@ import java.util.function.BooleanSupplier;
  * Processing Letters 47 (1993) 173-180 (when to begin anew).
  */
 final class OrderSearch {
-  static int RESTART = 100;
-  static double WEIGHT = 1;
+  private static final int BEGIN_ANEW = 30; // dead ends, times the numbers of Luby
+  private static final double WEIGHT = 5; // of dead ends; found by trial, like the other sizes
 
   private final Graph g;
   private final CrewUse use;
@@ -43,7 +43,7 @@ final class OrderSearch {
   private long effort;
   private long dead;
   private int beginnings = 1;
-  private long beginAnewAt = RESTART;
+  private long beginAnewAt = BEGIN_ANEW;
 
   OrderSearch(Network network, CrewUse use, Sweep early, BooleanSupplier stop) {
     g = network.graph();
@@ -75,10 +75,6 @@ final class OrderSearch {
 
   Graph graph() {
     return g;
-  }
-
-  long effort() {
-    return effort;
   }
 
   /** Places of the tasks in the best schedule found by the last run; null if it found none. */
@@ -117,7 +113,7 @@ final class OrderSearch {
       } else if (dead >= beginAnewAt) {
         windows.backTo(0);
         beginnings++;
-        beginAnewAt = dead + RESTART * luby(beginnings);
+        beginAnewAt = dead + BEGIN_ANEW * luby(beginnings);
       } else if (!supposeOfPair() && !supposeOfSet()) {
         take();
         windows.backTo(0);

@@ -41,7 +41,8 @@ final class ReasonedWindows {
   private final int words;
   private final List<CrewTasks> groups;
   private final int[][] groupsOf;
-  private final boolean[] unsettled;
+  private final boolean[] unsettled; // groups of which something has changed
+  private final boolean[] unsearched; // since their edges were looked for
 
   final int literals;
   final int[] first; // task that goes first by the literal; -1 where it only says what is not so
@@ -97,6 +98,7 @@ final class ReasonedWindows {
     words = (n + 63) / 64;
     groups = windows.groups();
     unsettled = new boolean[groups.size()];
+    unsearched = new boolean[groups.size()];
     groupsOf = new int[n][];
     rivals = new int[n][];
     sharing = new long[n * words];
@@ -341,6 +343,7 @@ final class ReasonedWindows {
     if (start < setsBefore.length) setsUsed = start == 0 ? 0 : setsBefore[start];
     depth = kept;
     Arrays.fill(unsettled, false);
+    Arrays.fill(unsearched, false);
   }
 
   /** Makes facts of all events; only without a supposition. */
@@ -374,14 +377,27 @@ final class ReasonedWindows {
         }
         if (!possible) return false;
       }
-      int k = 0;
-      while (k < unsettled.length && !unsettled[k]) k++;
-      if (k == unsettled.length) break;
-      unsettled[k] = false;
-      if (!energy(k) || !sequence(k)) return false;
+      int k = flagged(unsettled);
+      if (k >= 0) {
+        unsettled[k] = false;
+        unsearched[k] = true;
+        if (!energy(k) || !sequence(k, false) || !sequence(k, true)) return false;
+        continue;
+      }
+      k = flagged(unsearched); // takes longest, so last
+      if (k < 0) break;
+      unsearched[k] = false;
+      if (!edges(k, false) || !edges(k, true)) return false;
     }
     if (depth == 0) facts();
     return true;
+  }
+
+  private static int flagged(boolean[] groups) {
+    for (int k = 0; k < groups.length; k++) {
+      if (groups[k]) return k;
+    }
+    return -1;
   }
 
   private boolean followOrder(int l) {
@@ -483,22 +499,19 @@ final class ReasonedWindows {
     return lateStart[second[l]] - earlyFinish[first[l]];
   }
 
-  private void measure(CrewTasks group, int[] tasks) {
-    for (int k = 0; k < tasks.length; k++) {
-      group.from[k] = group.union.worked(earlyStart[tasks[k]]);
-      group.until[k] = group.union.worked(lateFinish[tasks[k]]);
-    }
-  }
-
   /** Whether the crew has working time enough between any two moments. */
   private boolean energy(int index) {
     CrewTasks group = groups.get(index);
-    if (group.one.length == group.all.length) {
+    int m = group.all.length;
+    if (group.one.length == m) {
       return true; // edge finding says it too
     }
-    int m = group.all.length;
-    measure(group, group.all);
-    int[] order = group.latestFirst(m, group.from);
+    for (int k = 0; k < m; k++) {
+      group.from[k] = group.union.worked(earlyStart[group.all[k]]);
+      group.until[k] = group.union.worked(lateFinish[group.all[k]]);
+      group.key[k] = group.from[k];
+    }
+    int[] order = group.sort(m);
     for (int last = 0; last < m; last++) {
       long sum = 0;
       long limit = group.until[last];
@@ -521,36 +534,44 @@ final class ReasonedWindows {
     return true;
   }
 
-  /** Tasks of which no two can run at once: what must go before or after others. */
-  private boolean sequence(int index) {
+  /** What the crew's tasks that are known to go before or after others leave them. */
+  private boolean sequence(int index, boolean back) {
     CrewTasks group = groups.get(index);
-    return group.one.length < 2 || sequence(index, group, false) && sequence(index, group, true);
+    arrange(group, back);
+    return known(index, group, back);
   }
 
-  private boolean sequence(int index, CrewTasks group, boolean back) {
-    int[] tasks = group.one;
-    int m = tasks.length;
-    measure(group, tasks);
-    for (int k = 0; k < m; k++) {
-      group.work[k] = minutes[tasks[k]];
-      group.found[k] = Long.MIN_VALUE;
-      if (back) {
-        long from = group.from[k];
-        group.from[k] = -group.until[k];
-        group.until[k] = -from;
+  /** Edge finding; false if a set of tasks needs more time than there is. */
+  private boolean edges(int index, boolean back) {
+    CrewTasks group = groups.get(index);
+    arrange(group, back);
+    int m = group.one.length;
+    if (!edges(group, m, back)) return false;
+    for (int s = 0; s < m; s++) {
+      if (group.found[s] > group.from[s]) {
+        int set = edgeSet(index, group, back, s);
+        if (!narrow(group, back, group.latestFirst[s], group.found[s], EDGE, set)) return false;
       }
     }
-    int[] order = group.latestFirst(m, group.from);
-    if (!edges(group, m, back, order)) return false;
+    return true;
+  }
+
+  /** Puts down the tasks of which no two can run at once, the latest first. */
+  private void arrange(CrewTasks group, boolean back) {
+    int m = group.one.length;
     for (int k = 0; k < m; k++) {
-      int j = tasks[k];
-      if (group.found[k] > group.from[k]
-          && !narrow(
-              group, back, j, group.found[k], EDGE, edgeSet(index, group, m, back, order, k))) {
-        return false;
-      }
+      int i = group.one[k];
+      group.key[k] = back ? -group.union.worked(lateFinish[i]) : group.union.worked(earlyStart[i]);
     }
-    return known(index, group, m, back, order);
+    int[] order = group.sort(m);
+    for (int s = 0; s < m; s++) {
+      int i = group.one[order[s]];
+      group.from[s] = group.key[order[s]];
+      group.until[s] =
+          back ? -group.union.worked(earlyStart[i]) : group.union.worked(lateFinish[i]);
+      group.work[s] = minutes[i];
+      group.latestFirst[s] = i;
+    }
   }
 
   private boolean narrow(CrewTasks group, boolean back, int j, long number, byte why, int set) {
@@ -564,20 +585,21 @@ final class ReasonedWindows {
   }
 
   /** A task comes after the working time of all that are known to go before it. */
-  private boolean known(int index, CrewTasks group, int m, boolean back, int[] order) {
+  private boolean known(int index, CrewTasks group, boolean back) {
     long[] rows = back ? after : before;
+    int[] task = group.latestFirst;
+    int m = group.one.length;
     for (int k = 0; k < m; k++) {
-      int j = group.one[k];
+      int row = task[k] * words;
       long sum = 0;
       long best = Long.MIN_VALUE;
       int until = -1;
       for (int s = 0; s < m; s++) {
-        int q = order[s];
-        int i = group.one[q];
-        if ((rows[j * words + (i >> 6)] >>> i & 1) != 0) {
-          sum += group.work[q];
-          if (group.from[q] + sum > best) {
-            best = group.from[q] + sum;
+        int i = task[s];
+        if ((rows[row + (i >> 6)] >>> i & 1) != 0) {
+          sum += group.work[s];
+          if (group.from[s] + sum > best) {
+            best = group.from[s] + sum;
             until = s;
           }
         }
@@ -586,59 +608,66 @@ final class ReasonedWindows {
         int at = set(index, back, 0);
         long members = 0;
         for (int s = 0; s <= until; s++) {
-          int i = group.one[order[s]];
-          if ((rows[j * words + (i >> 6)] >>> i & 1) != 0) {
+          int i = task[s];
+          if ((rows[row + (i >> 6)] >>> i & 1) != 0) {
             member(i);
             members++;
           }
         }
         sets[at + 3] = members;
         sets[at + 4] = members;
-        if (!narrow(group, back, j, best, KNOWN, at)) return false;
+        if (!narrow(group, back, task[k], best, KNOWN, at)) return false;
       }
     }
     return true;
   }
 
-  /** Edge finding; false if a set of tasks needs more time than there is. */
-  private boolean edges(CrewTasks group, int m, boolean back, int[] order) {
+  private boolean edges(CrewTasks group, int m, boolean back) {
     long[] from = group.from;
     long[] until = group.until;
+    long[] work = group.work;
     long[] sums = group.sums;
     long[] ends = group.ends;
+    long most = 0;
+    for (int s = 0; s < m; s++) {
+      most = Math.max(most, work[s]);
+      group.found[s] = Long.MIN_VALUE;
+    }
     for (int last = 0; last < m; last++) {
       long limit = until[last];
+      int begin = 0;
+      while (from[begin] >= limit) {
+        begin++;
+      }
       long sum = 0;
       long end = Long.MIN_VALUE;
-      for (int s = 0; s < m; s++) {
-        int q = order[s];
-        if (until[q] <= limit) {
-          sum += group.work[q];
-          end = Math.max(end, from[q] + sum);
-          if (end > limit) {
-            overload(group, back, order, s, limit);
-            return false;
-          }
+      for (int s = begin; s < m; s++) {
+        if (until[s] <= limit) {
+          sum += work[s];
+          end = Math.max(end, from[s] + sum);
         }
         sums[s] = sum;
         ends[s] = end;
       }
-      if (sum == 0) continue;
+      if (end > limit) {
+        overload(group, back, limit);
+        return false;
+      }
+      if (end + most <= limit) continue; // no task is too long to lie between
       long longest = Long.MIN_VALUE;
       int at = -1;
-      for (int s = m - 1; s >= 0; s--) {
-        int q = order[s];
-        if (until[q] <= limit) {
-          if (from[q] + sums[s] > longest) {
-            longest = from[q] + sums[s];
+      for (int s = m - 1; s >= begin; s--) {
+        if (until[s] <= limit) {
+          if (from[s] + sums[s] > longest) {
+            longest = from[s] + sums[s];
             at = s;
           }
         } else {
-          if (sums[s] > 0 && from[q] + sums[s] + group.work[q] > limit) {
-            edge(group, q, ends[s], last, s);
+          if (sums[s] > 0 && from[s] + sums[s] + work[s] > limit) {
+            edge(group, s, ends[s], limit, s);
           }
-          if (longest > Long.MIN_VALUE && longest + group.work[q] > limit) {
-            edge(group, q, ends[at], last, at);
+          if (at >= 0 && longest + work[s] > limit) {
+            edge(group, s, ends[at], limit, at);
           }
         }
       }
@@ -646,25 +675,24 @@ final class ReasonedWindows {
     return true;
   }
 
-  private static void edge(CrewTasks group, int q, long end, int last, int upTo) {
-    if (end > group.found[q]) {
-      group.found[q] = end;
-      group.edgeLast[q] = last;
-      group.edgeUpTo[q] = upTo;
+  private static void edge(CrewTasks group, int s, long end, long limit, int upTo) {
+    if (end > group.found[s]) {
+      group.found[s] = end;
+      group.edgeLimit[s] = limit;
+      group.edgeUpTo[s] = upTo;
     }
   }
 
-  private void overload(CrewTasks group, boolean back, int[] order, int upTo, long limit) {
+  private void overload(CrewTasks group, boolean back, long limit) {
     long best = Long.MIN_VALUE;
     long sum = 0;
     long needs = 0;
     int until = 0;
-    for (int s = 0; s <= upTo; s++) {
-      int q = order[s];
-      if (group.until[q] <= limit) {
-        sum += group.work[q];
-        if (group.from[q] + sum > best) {
-          best = group.from[q] + sum;
+    for (int s = 0; s < group.one.length; s++) {
+      if (group.until[s] <= limit) {
+        sum += group.work[s];
+        if (group.from[s] + sum > best) {
+          best = group.from[s] + sum;
           until = s;
           needs = sum;
         }
@@ -672,9 +700,8 @@ final class ReasonedWindows {
     }
     long earliest = limit - needs + 1;
     for (int s = 0; s <= until; s++) {
-      int q = order[s];
-      if (group.until[q] <= limit) {
-        needWithin(group, back, group.one[q], earliest, limit, events);
+      if (group.until[s] <= limit) {
+        needWithin(group, back, group.latestFirst[s], earliest, limit, events);
       }
     }
   }
@@ -701,21 +728,20 @@ final class ReasonedWindows {
   /**
    * Writes down what an edge rests on: the tasks, latest first; of them those that make the end.
    */
-  private int edgeSet(int index, CrewTasks group, int m, boolean back, int[] order, int k) {
-    long limit = group.until[group.edgeLast[k]];
+  private int edgeSet(int index, CrewTasks group, boolean back, int k) {
+    long limit = group.edgeLimit[k];
     int at = set(index, back, limit);
     long members = 0;
     long making = 0;
     long sum = 0;
     long best = Long.MIN_VALUE;
     for (int s = 0; s <= group.edgeUpTo[k]; s++) {
-      int q = order[s];
-      if (group.until[q] <= limit) {
-        member(group.one[q]);
+      if (group.until[s] <= limit) {
+        member(group.latestFirst[s]);
         members++;
-        sum += group.work[q];
-        if (group.from[q] + sum > best) {
-          best = group.from[q] + sum;
+        sum += group.work[s];
+        if (group.from[s] + sum > best) {
+          best = group.from[s] + sum;
           making = members;
         }
       }
@@ -846,7 +872,7 @@ final class ReasonedWindows {
       e = previous[e];
     }
     if (e < 0) return;
-    if (CHECK && now[e] < at) throw new AssertionError("low asked " + at + " has " + now[e]);
+    assert now[e] >= at : "asked for more than was found";
     while (e >= 0 && was[e] >= at) {
       e = previous[e];
     }
@@ -865,7 +891,7 @@ final class ReasonedWindows {
       e = previous[e];
     }
     if (e < 0) return;
-    if (CHECK && now[e] > at) throw new AssertionError("high asked " + at + " has " + now[e]);
+    assert now[e] <= at : "asked for more than was found";
     while (e >= 0 && was[e] <= at) {
       e = previous[e];
     }
@@ -878,8 +904,6 @@ final class ReasonedWindows {
     }
   }
 
-  static boolean CHECK = false;
-
   /** Asks why the literal is true; nothing to ask if it is a fact, or follows from links. */
   void askFor(int l) {
     askFor(l, events);
@@ -888,7 +912,7 @@ final class ReasonedWindows {
   void askFor(int l, int until) {
     if (l < 0) return;
     int e = eventOf[l >> 1];
-    if (CHECK && (value[l] <= 0 || e >= until)) throw new AssertionError("literal");
+    assert value[l] > 0 && e < until : "asked for what was not known";
     if (e >= 0 && !asked[e]) ask(e);
   }
 

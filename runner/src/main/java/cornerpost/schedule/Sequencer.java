@@ -13,15 +13,16 @@ public final class Sequencer {
   /** The same where tasks are many; a proof that is easy to have takes no more. */
   private static final long FEW_NODES = 1_000;
 
-  /** Orders of two tasks that show whether a proof is easy to have. */
-  private static final long FEW_ORDERS = 5;
+  /** Effort of {@link OrderSearch} that shows whether a proof is easy to have. */
+  private static final long FEW_ORDERS = 40;
 
-  /** Orders in the second round where calendars differ, and by what they grow in each later one. */
-  private static final long MANY_ORDERS = 500;
+  /** The same in the second round where calendars differ; it doubles in each later one. */
+  private static final long MANY_ORDERS = 1_000;
 
-  private static final long MORE_ORDERS = 4;
+  /** The same once no better schedule has come for long; longer than nearly every proof takes. */
+  private static final long LAST_ORDERS = 12_000;
 
-  /** Schedules in the first round where calendars differ; a schedule and an order cost the same. */
+  /** Schedules in the first round where calendars differ. */
   private static final long FIRST_ORDERS = 60;
 
   private static final int MOST_HALVINGS = 3; // of the decisions in windows
@@ -69,22 +70,33 @@ public final class Sequencer {
     boolean proved = search.bestEnd() <= early.end;
     long most = FEW_ORDERS;
     for (long round = FIRST_ORDERS; !proved && !search.spent(); round = 3 * round) {
-      proved =
-          orders.run(
-              search.bestEnd(),
-              budget.schedules() < FIRST_ORDERS ? Math.min(most, budget.schedules()) : most);
-      if (orders.best() != null) {
-        decoder.show(orders.best());
-        search.takeIn(orders.end());
-      }
+      proved = decide(orders, decoder, search, within(budget, most));
       if (!proved) {
         search.run(round, early.end);
       }
-      most = most == FEW_ORDERS ? MANY_ORDERS : MORE_ORDERS * most;
+      most = most == FEW_ORDERS ? MANY_ORDERS : 2 * most;
+    }
+    if (!proved) {
+      proved = decide(orders, decoder, search, within(budget, LAST_ORDERS));
     }
     long bound = proved ? search.bestEnd() : orders.lowestEnd(search.bestEnd());
     decoder.putInto(plan);
     return new CrewSchedule(timetable, plan, Math.min(bound, plan.end), true, search.built());
+  }
+
+  private static long within(Budget budget, long most) {
+    return budget.schedules() < FIRST_ORDERS ? Math.min(most, budget.schedules()) : most;
+  }
+
+  /** Whether nothing can end before the best schedule there then is. */
+  private static boolean decide(
+      OrderSearch orders, CalendarDecoder decoder, Search search, long most) {
+    boolean through = orders.run(search.bestEnd(), most);
+    if (orders.best() != null) {
+      decoder.show(orders.best());
+      search.takeIn(orders.end());
+    }
+    return through;
   }
 
   /** The search where all tasks share one calendar and times are small whole numbers. */

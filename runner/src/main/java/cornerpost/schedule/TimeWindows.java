@@ -399,7 +399,8 @@ final class TimeWindows {
     }
     int m = group.all.length;
     measure(group, group.all);
-    int[] latestFirst = group.latestFirst(m, group.from);
+    System.arraycopy(group.from, 0, group.key, 0, m);
+    int[] latestFirst = group.sort(m);
     for (int last = 0; last < m; last++) {
       long sum = 0;
       long limit = group.until[last];
@@ -475,7 +476,7 @@ final class TimeWindows {
       int j = group.one[k];
       long at = Long.MIN_VALUE;
       for (int s = m - 1; s >= 0; s--) {
-        int q = group.latestFirst[s];
+        int q = group.order[s];
         int i = group.one[q];
         if (q != k && (back ? has(ordered, j, i) : has(ordered, i, j))) {
           at = Math.max(at, group.from[q]) + group.work[q];
@@ -487,7 +488,8 @@ final class TimeWindows {
 
   /** Edge finding; false if a set of tasks needs more time than there is. */
   private boolean edges(CrewTasks group, int m, long[] from, long[] until, long[] found) {
-    int[] latestFirst = group.latestFirst(m, from);
+    System.arraycopy(from, 0, group.key, 0, m);
+    int[] latestFirst = group.sort(m);
     long[] sums = group.sums;
     long[] ends = group.ends;
     for (int last = 0; last < m; last++) {

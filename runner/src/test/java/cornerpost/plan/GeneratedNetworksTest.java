@@ -100,7 +100,7 @@ class GeneratedNetworksTest {
    * With the effort of an everyday run; which of them are proved depends on nothing but the seed.
    */
   @Test
-  void most_orders_of_work_are_proved_to_end_soonest() throws IOException {
+  void nearly_every_order_of_work_is_proved_to_end_soonest() throws IOException {
     int proved = 0;
     int all = 0;
     for (long seed = 1; seed <= 120; seed++) {
@@ -109,6 +109,6 @@ class GeneratedNetworksTest {
       all++;
       proved += plain.proved() ? 1 : 0;
     }
-    assertThat((double) proved / all).isGreaterThan(0.85);
+    assertThat((double) proved / all).isGreaterThan(0.97);
   }
 }

@@ -39,7 +39,7 @@ final class EverySettlement {
   private void settle() {
     var plan = new Sweep(g);
     long end = earliest(plan);
-    if (end > best) {
+    if (end >= best) {
       return;
     }
     var many = tooMany(plan);
@@ -58,14 +58,17 @@ final class EverySettlement {
     }
   }
 
-  /** The earliest dates that keep links and pairs; given up when they end after the best known. */
+  /**
+   * The earliest dates that keep links and pairs; given up when they end no sooner than the best
+   * known.
+   */
   private long earliest(Sweep plan) {
     for (int i : g.order()) {
       plan.put(i, plan.earliest(i, g.minutes), g.minutes[i]);
     }
     boolean moved = true;
     long end = Long.MIN_VALUE;
-    while (moved && end <= best) {
+    while (moved && end < best) {
       moved = false;
       for (int i : g.order()) {
         long at = Math.max(plan.place[i], plan.earliest(i, g.minutes));
