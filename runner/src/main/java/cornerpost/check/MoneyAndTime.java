@@ -24,6 +24,7 @@ final class MoneyAndTime implements CheckRule {
     var found = new ArrayList<Check>();
     if (!in.work().tasks().isEmpty()) timeAllowed(in, found);
     if (!in.scope().generatesTasks()) return found;
+    hire(in, found);
     beforePermit(in, found);
     contingency(in, found);
     lateOrders(in, found);
@@ -52,6 +53,30 @@ final class MoneyAndTime implements CheckRule {
             "this plan",
             List.of(project.cell(ProjectQuestions.TIME_ALLOWED)),
             in.tasks(BuildTask.MOVE_IN.id())));
+  }
+
+  /** The months in which the site is open against those that hire and insurance are paid for. */
+  private static void hire(CheckInput in, List<Check> found) {
+    var opened = in.firstDays().get(BuildTask.SITE_SET_UP.id());
+    var paid = in.measured("time/site-open").map(f -> f.in(Unit.count("month")));
+    if (opened == null || paid.isEmpty()) return;
+    var days = BigDecimal.valueOf(ChronoUnit.DAYS.between(opened, in.moveIn()) + 1);
+    var months = days.divide(MONTH, 1, RoundingMode.HALF_UP);
+    if (months.compareTo(paid.get()) <= 0) return;
+    found.add(
+        new Check(
+            "hire-time",
+            Topic.MONEY,
+            NOTE,
+            "From the opening of the site to move-in the programme takes "
+                + months
+                + " months; the budget pays hire and insurance for "
+                + paid.get().stripTrailingZeros().toPlainString()
+                + ". The cost to complete holds the rest, the total does not: raise the time"
+                + " allowed, or enter quotes for the hire of the whole time",
+            "this plan",
+            List.of(in.scope().project().cell(ProjectQuestions.TIME_ALLOWED)),
+            in.tasks(BuildTask.SITE_SET_UP.id(), BuildTask.MOVE_IN.id())));
   }
 
   private static void beforePermit(CheckInput in, List<Check> found) {

@@ -10,6 +10,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Money month by month: what is paid, what the lender pays in, what interest is charged.
@@ -221,6 +222,7 @@ public final class CashFlow {
             "draw/" + (draws.size() + 1),
             e.date(),
             e.name(),
+            Optional.empty(),
             scaled(loanPart.subtract(earned)),
             scaled(nowHeld.subtract(held)),
             scaled(due),

@@ -57,6 +57,7 @@ public record Finance(
       String id,
       LocalDate date,
       String event,
+      Optional<Made> made,
       BigDecimal earned,
       BigDecimal retained,
       BigDecimal paid,
@@ -68,6 +69,20 @@ public record Finance(
       papers = List.copyOf(papers);
     }
   }
+
+  /**
+   * What a draw is made of: all that has come in place since the one before, whatever the event it
+   * is named after. Work, months and interest, less what is not lent, are what it earns.
+   *
+   * @param work in place, of every stage; with the last draw also what was not in the schedule of
+   *     values
+   * @param byTheMonth rent, hire and insurance of the months that have passed
+   * @param interest charged
+   * @param notLent what the borrower's own cash pays first, what is above the loan, and what was
+   *     drawn ahead of the work before
+   */
+  public record Made(
+      BigDecimal work, BigDecimal byTheMonth, BigDecimal interest, BigDecimal notLent) {}
 
   /**
    * A stage's money.

@@ -11,6 +11,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The months from the status date to completion: what falls due, what the lender pays, what is left
@@ -22,10 +23,16 @@ import java.util.Optional;
  *
  * @param stages those with money to come, in the order of the build
  * @param toCome cost to complete by stage
- * @param toEarn revised budget not yet in place by stage, contingency and interest left out
+ * @param toEarn revised budget not yet in place: of the work by stage, contingency and interest
+ *     left out, and last of what is paid by the month
+ * @param inPlace on the status date, by the schedule of values
  */
 public record Outlook(
-    List<Stage> stages, List<BigDecimal> toCome, List<BigDecimal> toEarn, List<Month> months) {
+    List<Stage> stages,
+    List<BigDecimal> toCome,
+    List<BigDecimal> toEarn,
+    BigDecimal inPlace,
+    List<Month> months) {
 
   /**
    * What the dates say of a month.
@@ -34,7 +41,8 @@ public record Outlook(
    * @param from the first of them, {@code to} the day after the last
    * @param draw what the lender pays a draw for at its end; empty where none is asked for in it
    * @param due by stage: the part of what is to come that has fallen due by its end, 0 to 1
-   * @param place by stage: the part that is in place by its end
+   * @param place the part of the work that is in place by its end, by stage, and last of what is
+   *     paid by the month
    */
   public record Span(
       YearMonth month,
@@ -55,6 +63,7 @@ public record Outlook(
    *
    * @param due falls due in it, interest left out
    * @param inPlace value in place at its end, by the schedule of values
+   * @param byTheMonth what has come in place since the status date of what is paid by the month
    * @param earned the loan's part of that
    * @param held back of it
    * @param draw paid by the lender
@@ -70,6 +79,7 @@ public record Outlook(
       Span span,
       BigDecimal due,
       BigDecimal inPlace,
+      BigDecimal byTheMonth,
       BigDecimal earned,
       BigDecimal held,
       BigDecimal draw,
@@ -108,19 +118,33 @@ public record Outlook(
   List<Finance.Draw> draws(boolean drawn, BigDecimal held) {
     var draws = new ArrayList<Finance.Draw>();
     var heldBefore = held;
+    var there = inPlace;
+    var byTheMonth = BigDecimal.ZERO;
+    var charged = BigDecimal.ZERO;
     var passed = new ArrayList<String>();
     for (var m : months) {
+      charged = charged.add(m.interest());
       m.span().draw().ifPresent(e -> passed.addAll(e.inspections()));
       if (!m.isDrawn()) continue;
       var event = m.span().draw().get();
       var retained = m.held().subtract(heldBefore);
       heldBefore = m.held();
+      var earned = m.draw().add(retained);
+      var since = m.inPlace().subtract(there);
+      var monthly = m.byTheMonth().subtract(byTheMonth);
+      var made =
+          new Finance.Made(
+              since.subtract(monthly).subtract(charged), monthly, charged, since.subtract(earned));
+      there = m.inPlace();
+      byTheMonth = m.byTheMonth();
+      charged = BigDecimal.ZERO;
       draws.add(
           new Finance.Draw(
               "draw/" + (draws.size() + 1),
               event.date(),
               event.name(),
-              m.draw().add(retained),
+              Optional.of(made),
+              earned,
               retained,
               m.draw(),
               m.owed(),
@@ -178,17 +202,20 @@ public record Outlook(
       Optional<Row> charged,
       int decimals) {
     var toCome = stages.stream().map(s -> sum(of(rows, s), Row::toComplete)).toList();
+    var monthly = rows.stream().filter(r -> r.line().treatment() == Treatment.TIME).toList();
     var toEarn =
-        stages.stream()
-            .map(
-                s ->
-                    sum(
+        Stream.concat(
+                stages.stream()
+                    .map(
+                        s ->
                             of(rows, s).stream()
                                 .filter(r -> r.line().treatment() != Treatment.CONTINGENCY)
-                                .toList(),
-                            r -> r.revised().subtract(r.earned()).subtract(r.entered().stored()))
-                        .max(BigDecimal.ZERO))
+                                .filter(r -> r.line().treatment() != Treatment.TIME)
+                                .toList()),
+                Stream.of(monthly))
+            .map(of -> sum(of, r -> r.revised().subtract(there(r))).max(BigDecimal.ZERO))
             .toList();
+    var monthlyToCome = sum(monthly, r -> r.atCompletion().subtract(there(r)));
     var opening = Opening.of(terms, rows, charged);
     var interest = new Interest(terms.rate(), terms.dayCount(), decimals);
     var flow = new ArrayList<Month>();
@@ -211,6 +238,11 @@ public record Outlook(
               ? charge.min(terms.loan().subtract(owed)).max(BigDecimal.ZERO)
               : BigDecimal.ZERO;
       owed = owed.add(added);
+      int lastPart = stages.size();
+      var byTheMonth =
+          last
+              ? monthlyToCome
+              : Money.halfUp(toEarn.get(lastPart).multiply(span.place().get(lastPart)), decimals);
       var inPlace =
           last
               ? opening.cost().add(charges)
@@ -225,9 +257,27 @@ public record Outlook(
       cash = cash.add(draw).subtract(due).subtract(charge.subtract(added));
       flow.add(
           new Month(
-              span, due, inPlace, earned, held, draw, charge, cash, owed, null, null, null, null));
+              span,
+              due,
+              inPlace,
+              byTheMonth,
+              earned,
+              held,
+              draw,
+              charge,
+              cash,
+              owed,
+              null,
+              null,
+              null,
+              null));
     }
-    return new Outlook(stages, toCome, toEarn, backwards(terms, flow, decimals));
+    return new Outlook(stages, toCome, toEarn, opening.inPlace(), backwards(terms, flow, decimals));
+  }
+
+  /** In place on the status date, with what is stored. */
+  private static BigDecimal there(Row r) {
+    return r.earned().add(r.entered().stored());
   }
 
   /** What is still to come after each month, and whether the money there covers it. */
@@ -244,6 +294,7 @@ public record Outlook(
               m.span(),
               m.due().setScale(decimals),
               m.inPlace().setScale(decimals),
+              m.byTheMonth().setScale(decimals),
               m.earned().setScale(decimals),
               m.held().setScale(decimals),
               m.draw().setScale(decimals),

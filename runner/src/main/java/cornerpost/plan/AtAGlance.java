@@ -4,6 +4,7 @@ import cornerpost.check.Check;
 import cornerpost.finance.Finance;
 import cornerpost.measure.Spoken;
 import cornerpost.plan.OrderRow.Standing;
+import cornerpost.price.Goods;
 import cornerpost.work.WorkTask;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -21,7 +22,6 @@ import java.util.TreeMap;
  */
 public final class AtAGlance {
   private static final int NEXT_SHOWN = 3;
-  private static final int ITEMS_NAMED = 3;
 
   /** What a point is about: where a reader goes to see more. */
   public enum About {
@@ -101,14 +101,8 @@ public final class AtAGlance {
   }
 
   private static Point order(String what, List<OrderRow> rows, LocalDate by) {
-    return new Point(About.ORDERS, "", "order", what + some(rows) + ".", Optional.of(by));
-  }
-
-  private static String some(List<OrderRow> rows) {
-    var names = rows.stream().map(OrderRow::description).distinct().toList();
-    if (names.size() <= ITEMS_NAMED) return Spoken.list(names);
-    int named = ITEMS_NAMED - 1;
-    return String.join(", ", names.subList(0, named)) + " and " + (names.size() - named) + " more";
+    var goods = Goods.said(OrderRow.dearestFirst(rows));
+    return new Point(About.ORDERS, "", "order", what + goods + ".", Optional.of(by));
   }
 
   private Point work(DatedTask t, String text) {

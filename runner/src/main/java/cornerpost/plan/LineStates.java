@@ -3,12 +3,10 @@ package cornerpost.plan;
 import cornerpost.finance.CostToComplete.LineState;
 import cornerpost.measure.Money;
 import cornerpost.measure.Ratio;
-import cornerpost.measure.Unit;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.schedule.Network;
 import cornerpost.scope.ProgressEntry;
-import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
 import cornerpost.scope.Stage;
 import java.math.BigDecimal;
@@ -38,9 +36,6 @@ import java.util.Set;
  * </ul>
  */
 final class LineStates {
-  /** Mean length of a month of the Gregorian calendar, days. */
-  static final BigDecimal MONTH = new BigDecimal("30.436875");
-
   private final Scope scope;
   private final Estimate estimate;
   private final LineTasks tasks;
@@ -49,14 +44,21 @@ final class LineStates {
   private final Map<String, ProgressEntry> progress;
   private final LocalDate status;
   private final int decimals;
+  private final ByTheMonth monthly;
   private final Set<String> onSite = new HashSet<>();
 
   private LineStates(
-      Scope scope, LineTasks tasks, Estimate estimate, Network network, LocalDate status) {
+      Scope scope,
+      LineTasks tasks,
+      Estimate estimate,
+      Network network,
+      ByTheMonth monthly,
+      LocalDate status) {
     this.scope = scope;
     this.tasks = tasks;
     progress = ProgressMap.entries(scope, tasks.work(), status);
     this.estimate = estimate;
+    this.monthly = monthly;
     programme = tasks.programme();
     this.network = network;
     this.status = status;
@@ -68,28 +70,32 @@ final class LineStates {
   }
 
   static List<LineState> of(
-      Scope scope, LineTasks tasks, Estimate estimate, Network network, LocalDate status) {
-    return new LineStates(scope, tasks, estimate, network, status).states();
+      Scope scope,
+      LineTasks tasks,
+      Estimate estimate,
+      Network network,
+      ByTheMonth monthly,
+      LocalDate status) {
+    return new LineStates(scope, tasks, estimate, network, monthly, status).states();
   }
 
   /** Share of each line that is in place; what is reckoned on top of others left out. */
   static Map<String, BigDecimal> shares(
-      Scope scope, LineTasks tasks, Estimate estimate, Network network, LocalDate status) {
-    var states = new LineStates(scope, tasks, estimate, network, status);
+      Scope scope,
+      LineTasks tasks,
+      Estimate estimate,
+      Network network,
+      ByTheMonth monthly,
+      LocalDate status) {
+    var states = new LineStates(scope, tasks, estimate, network, monthly, status);
     var shares = new HashMap<String, BigDecimal>();
     for (var l : estimate.lines()) {
       if (onTop(l.kind()) || l.kind() == CostLine.Kind.INTEREST) continue;
-      shares.put(l.id(), l.kind() == CostLine.Kind.TIME ? states.gone() : states.share(l));
+      shares.put(
+          l.id(),
+          l.kind() == CostLine.Kind.TIME ? monthly.gone(l, tasks, status) : states.share(l));
     }
     return shares;
-  }
-
-  /** Days gone, as a share of those paid for: above one where these are used up. */
-  private BigDecimal gone() {
-    var allowed = daysAllowed(scope);
-    if (allowed.signum() == 0) return BigDecimal.ZERO;
-    long gone = Math.max(0, ChronoUnit.DAYS.between(programme.start(), status));
-    return BigDecimal.valueOf(gone).divide(allowed, Ratio.PRECISION);
   }
 
   private List<LineState> states() {
@@ -124,27 +130,14 @@ final class LineStates {
   }
 
   private LineState byTime(CostLine l) {
-    var allowed = daysAllowed(scope);
-    long gone = Math.max(0, ChronoUnit.DAYS.between(programme.start(), status));
-    long toCome = Math.max(0, ChronoUnit.DAYS.between(status, programme.moveIn()) + 1);
-    if (allowed.signum() == 0) return byShare(l, BigDecimal.ZERO);
-    var spent = perDays(l, gone, allowed);
-    var ahead = perDays(l, toCome, allowed).max(l.money().subtract(spent));
+    if (monthly.days(l).signum() == 0) return byShare(l, BigDecimal.ZERO);
+    var spent = part(l, monthly.gone(l, tasks, status));
+    var ahead = part(l, monthly.toCome(l, tasks, status)).max(l.money().subtract(spent));
     return new LineState(l.id(), l.stage(), l.money(), spent, ahead);
   }
 
-  private BigDecimal perDays(CostLine l, long days, BigDecimal allowed) {
-    return Money.halfUp(
-        l.money().multiply(BigDecimal.valueOf(days)).divide(allowed, Ratio.PRECISION), decimals);
-  }
-
-  /** Days from start to move-in that the budget pays for. */
-  static BigDecimal daysAllowed(Scope scope) {
-    return scope
-        .project()
-        .findFigure(ProjectQuestions.TIME_ALLOWED)
-        .map(f -> f.in(Unit.count("month")).multiply(MONTH))
-        .orElse(BigDecimal.ZERO);
+  private BigDecimal part(CostLine l, BigDecimal share) {
+    return Money.halfUp(l.money().multiply(share), decimals);
   }
 
   private BigDecimal share(CostLine l) {

@@ -9,6 +9,7 @@ import cornerpost.finance.LoanTerms;
 import cornerpost.measure.Money;
 import cornerpost.measure.Ratio;
 import cornerpost.measure.Unit;
+import cornerpost.plan.Payments.Months;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
 import cornerpost.price.PriceBook;
@@ -22,7 +23,7 @@ import java.util.OptionalInt;
 
 /** Money against time, from the estimate and the dated programme. */
 final class MoneyPlan {
-  private final Scope scope;
+  private final ByTheMonth monthly;
   private final Optional<PriceBook> book;
   private final Estimate estimate;
   private final int decimals;
@@ -39,17 +40,18 @@ final class MoneyPlan {
       LineTasks tasks,
       Network network,
       List<OrderRow> orders,
+      ByTheMonth monthly,
       LocalDate status,
       PlannedDates planned,
       List<Check> checks) {
-    this.scope = scope;
     this.book = book;
     this.estimate = estimate;
     var programme = tasks.programme();
     decimals = Money.minorDigits(estimate.currency());
     terms = LoanTerms.of(scope.loan(), decimals);
     var allowance = sum(CostLine.Kind.INTEREST);
-    var payments = Payments.of(estimate, tasks, orders, terms);
+    this.monthly = monthly;
+    var payments = Payments.of(estimate, tasks, orders, terms, monthly, Months.BUDGETED);
     var completion =
         payments.stream()
             .map(p -> p.due())
@@ -58,9 +60,18 @@ final class MoneyPlan {
     cash = CashFlow.of(terms, payments, allowance, events, completion, decimals);
     if (!scope.ledger().isEmpty() || terms.loan().signum() > 0) {
       var made =
-          new StatusMaker(scope, estimate, tasks, terms, payments, events, status, completion)
+          new StatusMaker(
+                  scope,
+                  estimate,
+                  tasks,
+                  terms,
+                  monthly,
+                  Payments.of(estimate, tasks, orders, terms, monthly, Months.RUNNING),
+                  events,
+                  status,
+                  completion)
               .make(
-                  LineStates.shares(scope, tasks, estimate, network, status),
+                  LineStates.shares(scope, tasks, estimate, network, monthly, status),
                   planned,
                   hireADay(),
                   licensed(scope, checks));
@@ -70,7 +81,7 @@ final class MoneyPlan {
       return;
     }
     this.status = Optional.empty();
-    var states = LineStates.of(scope, tasks, estimate, network, status);
+    var states = LineStates.of(scope, tasks, estimate, network, monthly, status);
     stages = CostToComplete.stages(states, decimals);
     var paid = cash.interestUpTo(status);
     balance =
@@ -129,15 +140,14 @@ final class MoneyPlan {
 
   /** What is paid by the month, for a day: hire, insurance and rent with their tax. */
   BigDecimal hireADay() {
-    var days = LineStates.daysAllowed(scope);
-    if (days.signum() == 0) return BigDecimal.ZERO;
     var rate = book.map(b -> b.taxRate().in(Unit.ONE)).orElse(BigDecimal.ZERO);
-    var byMonth =
-        estimate.lines().stream()
-            .filter(l -> l.kind() == CostLine.Kind.TIME)
-            .map(l -> l.taxed() ? l.money().multiply(BigDecimal.ONE.add(rate)) : l.money())
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
-    return byMonth.divide(days, Ratio.PRECISION);
+    return estimate.lines().stream()
+        .filter(l -> l.kind() == CostLine.Kind.TIME && monthly.days(l).signum() > 0)
+        .map(
+            l ->
+                (l.taxed() ? l.money().multiply(BigDecimal.ONE.add(rate)) : l.money())
+                    .divide(monthly.days(l), Ratio.PRECISION))
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   /** Interest for a day on all that is drawn at the end. */

@@ -5,6 +5,8 @@ import cornerpost.measure.Unit;
 import cornerpost.price.SupplierGroup;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * A row of the buying list: one item, for all the lines that use it.
@@ -68,6 +70,14 @@ public record OrderRow(
     return standing == Standing.LATE && atBest.isAfter(neededOn)
         ? "late: on site " + Spoken.day(atBest) + " at best"
         : standing.label();
+  }
+
+  /** Their descriptions, what costs most first; of the same cost by item. */
+  public static List<String> dearestFirst(List<OrderRow> rows) {
+    return rows.stream()
+        .sorted(Comparator.comparing(OrderRow::amount).reversed().thenComparing(OrderRow::item))
+        .map(OrderRow::description)
+        .toList();
   }
 
   public boolean late() {

@@ -1,5 +1,6 @@
 package cornerpost.plan;
 
+import cornerpost.fact.Facts;
 import cornerpost.measure.Money;
 import cornerpost.plan.OrderRow.Standing;
 import cornerpost.price.CostLine;
@@ -32,6 +33,7 @@ import java.util.Optional;
 final class Orders {
   private final Scope scope;
   private final PriceBook book;
+  private final Facts facts;
   private final Estimate estimate;
   private final LineTasks tasks;
   private final LocalDate status;
@@ -41,12 +43,14 @@ final class Orders {
   private Orders(
       Scope scope,
       PriceBook book,
+      Facts facts,
       List<Line> lines,
       Estimate estimate,
       LineTasks tasks,
       LocalDate status) {
     this.scope = scope;
     this.book = book;
+    this.facts = facts;
     this.estimate = estimate;
     this.tasks = tasks;
     this.status = status;
@@ -58,12 +62,13 @@ final class Orders {
   static List<OrderRow> of(
       Scope scope,
       Optional<PriceBook> book,
+      Facts facts,
       List<Line> lines,
       Estimate estimate,
       LineTasks tasks,
       LocalDate status) {
     if (book.isEmpty()) return List.of();
-    return new Orders(scope, book.get(), lines, estimate, tasks, status).rows();
+    return new Orders(scope, book.get(), facts, lines, estimate, tasks, status).rows();
   }
 
   private List<OrderRow> rows() {
@@ -159,8 +164,9 @@ final class Orders {
         .min(Comparator.comparing(DatedTask::start));
   }
 
-  /** Whether the order of the supplier's group is noted as placed. */
+  /** Whether the order that the item goes with is noted as placed. */
   private boolean underWay(Item item) {
+    if (!WorkPlanner.isOrdered(item, facts)) return false;
     return tasks
         .task(WorkPlanner.orderId(item.group()))
         .map(t -> t.started() || t.done())

@@ -10,8 +10,6 @@ import cornerpost.scope.DrawBasis;
 import cornerpost.scope.Stage;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.YearMonth;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,7 +24,8 @@ import java.util.Optional;
  *       agreed, on the day to order them by.
  *   <li>Labour, services, hire, fees and own items: when their task is finished.
  *   <li>Where invoices have time, so many days after that.
- *   <li>What is paid by the month: evenly by the day from start to move-in, at each month's end.
+ *   <li>What is paid by the month: month by month, in advance or when the month is over and
+ *       invoiced, see {@link ByTheMonth}.
  *   <li>Price rise, tax and contingency: with the other lines of their stage, in proportion.
  * </ul>
  *
@@ -35,27 +34,54 @@ import java.util.Optional;
  * when its stage is.
  */
 final class Payments {
+  /** Digits more where only shares are asked for: they are not to depend on cents. */
+  private static final int FINER = 10;
+
   private final Estimate estimate;
   private final LineTasks tasks;
   private final Programme programme;
   private final LoanTerms terms;
+  private final ByTheMonth monthly;
+  private final Months months;
   private final int decimals;
   private final Map<String, OrderRow> orders = new HashMap<>();
   private final List<Payment> all = new ArrayList<>();
 
-  private Payments(Estimate estimate, LineTasks tasks, List<OrderRow> orders, LoanTerms terms) {
+  /** For how long what is paid by the month is looked at. */
+  enum Months {
+    /** Until its budget is used up: the payments are the bill. */
+    BUDGETED,
+    /** To move-in, however long: the payments say when money falls due, not how much. */
+    RUNNING
+  }
+
+  private Payments(
+      Estimate estimate,
+      LineTasks tasks,
+      List<OrderRow> orders,
+      LoanTerms terms,
+      ByTheMonth monthly,
+      Months months) {
+    this.monthly = monthly;
+    this.months = months;
     this.estimate = estimate;
     this.tasks = tasks;
     programme = tasks.programme();
     this.terms = terms;
-    decimals = Money.minorDigits(estimate.currency());
+    int minor = Money.minorDigits(estimate.currency());
+    decimals = months == Months.RUNNING ? minor + FINER : minor;
     orders.forEach(o -> this.orders.put(o.item(), o));
   }
 
-  /** Every line but the interest; together they are the total less that, to the cent. */
+  /** Every line but the interest; budgeted, they are the total less that, to the cent. */
   static List<Payment> of(
-      Estimate estimate, LineTasks tasks, List<OrderRow> orders, LoanTerms terms) {
-    var payments = new Payments(estimate, tasks, orders, terms);
+      Estimate estimate,
+      LineTasks tasks,
+      List<OrderRow> orders,
+      LoanTerms terms,
+      ByTheMonth monthly,
+      Months months) {
+    var payments = new Payments(estimate, tasks, orders, terms, monthly, months);
     payments.run();
     return payments.all;
   }
@@ -68,7 +94,7 @@ final class Payments {
               .toList();
       var before = all.size();
       for (var l : lines) {
-        if (l.kind() == CostLine.Kind.TIME) evenly(l);
+        if (l.kind() == CostLine.Kind.TIME) byTheMonth(l);
         else if (!onTop(l.kind()) && l.kind() != CostLine.Kind.INTEREST) atOnce(l);
       }
       var base = List.copyOf(all.subList(before, all.size()));
@@ -103,19 +129,14 @@ final class Payments {
     return Optional.empty();
   }
 
-  private void evenly(CostLine l) {
-    var start = programme.start();
-    var end = programme.moveIn().isBefore(start) ? start : programme.moveIn();
-    var dues = new ArrayList<LocalDate>();
-    var days = new ArrayList<BigDecimal>();
-    for (var m = YearMonth.from(start); !m.isAfter(YearMonth.from(end)); m = m.plusMonths(1)) {
-      var first = m.atDay(1).isBefore(start) ? start : m.atDay(1);
-      var last = m.atEndOfMonth().isAfter(end) ? end : m.atEndOfMonth();
-      dues.add(last);
-      days.add(BigDecimal.valueOf(ChronoUnit.DAYS.between(first, last) + 1));
+  private void byTheMonth(CostLine l) {
+    var due = months == Months.RUNNING ? monthly.running(l, tasks) : monthly.budgeted(l, tasks);
+    var parts =
+        Shares.split(l.money(), due.stream().map(ByTheMonth.Month::months).toList(), decimals);
+    int wait = monthly.isInAdvance(l) ? 0 : terms.invoiceDays();
+    for (int i = 0; i < due.size(); i++) {
+      add(l, due.get(i).due().plusDays(wait), due.get(i).gone(), parts.get(i));
     }
-    var parts = Shares.split(l.money(), days, decimals);
-    for (int i = 0; i < dues.size(); i++) add(l, dues.get(i), dues.get(i), parts.get(i));
   }
 
   private void withTheOthers(CostLine l, List<Payment> base) {

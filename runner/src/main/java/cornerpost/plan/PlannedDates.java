@@ -105,6 +105,20 @@ final class PlannedDates {
             });
   }
 
+  /** What is paid by the month runs to the end, hire from the day the site is opened. */
+  private Span running(CostLine l, Span whole) {
+    var opened =
+        ByTheMonth.opening(l).stream()
+            .map(kept::get)
+            .flatMap(r -> Span.of(Optional.ofNullable(r)).stream())
+            .map(Span::first)
+            .max(LocalDate::compareTo);
+    var first =
+        opened.orElseGet(
+            () -> ByTheMonth.opening(l).isEmpty() ? whole.first() : ByTheMonth.begin(l, before()));
+    return Span.of(first, whole.last());
+  }
+
   private Span of(CostLine l) {
     return Span.of(tasks.due(l).map(t -> kept.get(t.id())))
         .or(() -> Span.of(Optional.ofNullable(kept.get(BaselineRow.STAGE + l.stage().label()))))
@@ -128,7 +142,7 @@ final class PlannedDates {
       var treatment = StatusMaker.treatment(l.kind());
       if (l.money().signum() <= 0) continue;
       if (treatment == Treatment.TIME) {
-        add(amounts, l, whole);
+        add(amounts, l, running(l, whole));
       } else if (treatment == Treatment.WORK) {
         add(amounts, l, of(l));
       }

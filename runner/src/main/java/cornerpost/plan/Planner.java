@@ -163,17 +163,18 @@ public final class Planner {
     var work = called.work();
     var plain = called.plain();
     var sequence = planning.with(delays, plain);
+    var monthly = new ByTheMonth(scope, lines, facts);
     // Nothing that follows needs the trials, and they take as long as the rest together.
     var risk =
         CompletableFuture.supplyAsync(
-            () -> RiskInput.simulate(scope, book, estimate, work, sequence, options));
+            () -> RiskInput.simulate(scope, book, estimate, work, monthly, sequence, options));
     var words = new WaitWords(sequence, said(delays), status);
     var programme =
         ProgrammeMaker.of(
             scope, work, sequence, words, slip(planning, sequence), Optional.of(ends));
     var tasks = new LineTasks(work, programme);
     Bookings.sayBroken(scope, work, programme, status, problems);
-    var orders = Orders.of(scope, book, lines, estimate, tasks, status);
+    var orders = Orders.of(scope, book, facts, lines, estimate, tasks, status);
     var cutting = CuttingPlans.of(facts, book, lines, estimate);
     var checks = Checks.of(checkInput(lines, estimate, work, programme, orders, cutting, status));
     var money =
@@ -184,6 +185,7 @@ public final class Planner {
             tasks,
             sequence.network(),
             orders,
+            monthly,
             status,
             new PlannedDates(
                 estimate,

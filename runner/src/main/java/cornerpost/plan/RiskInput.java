@@ -36,14 +36,21 @@ final class RiskInput {
   private final Optional<PriceBook> book;
   private final Estimate estimate;
   private final WorkPlan work;
+  private final ByTheMonth monthly;
   private final Network network;
 
   private RiskInput(
-      Scope scope, Optional<PriceBook> book, Estimate estimate, WorkPlan work, Network network) {
+      Scope scope,
+      Optional<PriceBook> book,
+      Estimate estimate,
+      WorkPlan work,
+      ByTheMonth monthly,
+      Network network) {
     this.scope = scope;
     this.book = book;
     this.estimate = estimate;
     this.work = work;
+    this.monthly = monthly;
     this.network = network;
   }
 
@@ -52,18 +59,18 @@ final class RiskInput {
       Optional<PriceBook> book,
       Estimate estimate,
       WorkPlan work,
+      ByTheMonth monthly,
       Sequence sequence,
       RunOptions options) {
     var ordered = sequence.ordered();
-    var input = new RiskInput(scope, book, estimate, work, ordered.network());
+    var input = new RiskInput(scope, book, estimate, work, monthly, ordered.network());
     int trials = options.trials().orElseGet(() -> whole(scope, OptionsQuestions.TRIALS, 2000));
     long seed = seed(scope, options);
     var target =
         new Simulation.Target(
             estimate.total().doubleValue(),
             minute(ordered.finish()),
-            minute(ordered.network().start()),
-            LineStates.daysAllowed(scope).doubleValue() * MINUTES_A_DAY);
+            minute(ordered.network().start()));
     return new Simulation(ordered.network(), input.durations(), input.costs(), input.correlation())
         .run(trials, seed, target);
   }
@@ -146,10 +153,9 @@ final class RiskInput {
     return lines.stream().map(CostLine::money).reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  private static CostRange range(CostLine l, double factor) {
+  private CostRange range(CostLine l, double factor) {
     double likely = l.money().doubleValue();
     boolean hours = l.kind() == CostLine.Kind.LABOUR;
-    boolean byTime = l.kind() == CostLine.Kind.TIME || l.kind() == CostLine.Kind.INTEREST;
     return new CostRange(
         l.id(),
         l.description(),
@@ -158,6 +164,15 @@ final class RiskInput {
             factor * likely,
             factor * Math.max(l.high().doubleValue(), likely)),
         hours ? l.task() : Optional.empty(),
-        byTime);
+        running(l));
+  }
+
+  /** What grows with time; nothing without a time allowed to hold it against. */
+  private Optional<CostRange.Running> running(CostLine l) {
+    boolean byTime = l.kind() == CostLine.Kind.TIME || l.kind() == CostLine.Kind.INTEREST;
+    double paid = monthly.days(l).doubleValue() * MINUTES_A_DAY;
+    return byTime && paid > 0
+        ? Optional.of(new CostRange.Running(ByTheMonth.opening(l), paid))
+        : Optional.empty();
   }
 }

@@ -1,6 +1,7 @@
 package cornerpost.plan;
 
 import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.toSet;
 
 import cornerpost.finance.CostReport;
 import cornerpost.finance.CostReport.Line;
@@ -22,7 +23,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -33,6 +33,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Brings the cost ledger, the bill and the dates together into where the loan stands.
@@ -48,6 +50,7 @@ final class StatusMaker {
   private final Estimate estimate;
   private final LineTasks tasks;
   private final LoanTerms terms;
+  private final ByTheMonth monthly;
   private final List<Payment> payments;
   private final List<DrawEvent> events;
   private final LocalDate status;
@@ -55,11 +58,15 @@ final class StatusMaker {
   private final int decimals;
   private final Map<String, ProgressEntry> noted;
 
+  /**
+   * @param payments for when money falls due, what is paid by the month to move-in
+   */
   StatusMaker(
       Scope scope,
       Estimate estimate,
       LineTasks tasks,
       LoanTerms terms,
+      ByTheMonth monthly,
       List<Payment> payments,
       List<DrawEvent> events,
       LocalDate status,
@@ -68,6 +75,7 @@ final class StatusMaker {
     this.estimate = estimate;
     this.tasks = tasks;
     this.terms = terms;
+    this.monthly = monthly;
     this.payments = payments;
     this.events = events;
     this.status = status;
@@ -113,7 +121,6 @@ final class StatusMaker {
       Map<String, BigDecimal> progress, Map<String, CostReport.Entered> ledger) {
     var lines = new ArrayList<Line>();
     var known = new HashSet<String>();
-    var allowed = LineStates.daysAllowed(scope);
     var byStage = estimate.lines().stream().collect(groupingBy(CostLine::stage));
     for (var stage : Stage.values()) {
       var of = byStage.getOrDefault(stage, List.of());
@@ -124,7 +131,7 @@ final class StatusMaker {
           known.add(key);
           if (l.kind() == CostLine.Kind.INTEREST) continue;
           if (l.money().signum() == 0 && !ledger.containsKey(key)) continue;
-          lines.add(line(l, progress, allowed));
+          lines.add(line(l, progress));
         }
       }
     }
@@ -149,9 +156,7 @@ final class StatusMaker {
     };
   }
 
-  private Line line(CostLine l, Map<String, BigDecimal> progress, BigDecimal allowed) {
-    long toCome = Math.max(0, ChronoUnit.DAYS.between(status, tasks.programme().moveIn()) + 1);
-    boolean byTime = l.kind() == CostLine.Kind.TIME && allowed.signum() > 0;
+  private Line line(CostLine l, Map<String, BigDecimal> progress) {
     var quoteEnded =
         l.quote().flatMap(q -> q.validUntil()).filter(v -> v.isBefore(status)).isPresent();
     var share = progress.getOrDefault(l.id(), BigDecimal.ZERO);
@@ -163,7 +168,7 @@ final class StatusMaker {
         l.money(),
         l.quantity().in(l.unit()),
         rounded(share),
-        byTime ? rounded(BigDecimal.valueOf(toCome).divide(allowed, Ratio.PRECISION)) : zero(),
+        l.kind() == CostLine.Kind.TIME ? rounded(monthly.toCome(l, tasks, status)) : zero(),
         l.basis() == CostLine.Basis.QUOTE,
         quoteEnded && share.compareTo(BigDecimal.ONE) < 0,
         noted(l));
@@ -241,8 +246,19 @@ final class StatusMaker {
 
   private List<Outlook.Span> spans(List<Stage> stages) {
     var interest = new Interest(terms.rate(), terms.dayCount(), decimals);
-    var due = stages.stream().map(s -> byDay(s, Payment::due)).toList();
-    var place = stages.stream().map(s -> byDay(s, Payment::inPlace)).toList();
+    var time =
+        estimate.lines().stream()
+            .filter(l -> l.kind() == CostLine.Kind.TIME)
+            .map(CostLine::id)
+            .collect(toSet());
+    Predicate<Payment> byTheMonth = p -> time.contains(p.costLine());
+    var due = stages.stream().map(s -> byDay(p -> p.stage() == s, Payment::due)).toList();
+    var place =
+        Stream.concat(
+                stages.stream().map(s -> byTheMonth.negate().and((Payment p) -> p.stage() == s)),
+                Stream.of(byTheMonth))
+            .map(of -> byDay(of, Payment::inPlace))
+            .toList();
     var spans = new ArrayList<Outlook.Span>();
     var last = YearMonth.from(end);
     for (var m = YearMonth.from(status); !m.isAfter(last); m = m.plusMonths(1)) {
@@ -280,11 +296,12 @@ final class StatusMaker {
             ending));
   }
 
-  /** What is planned of a stage from the status date on: by day, all that has come by then. */
-  private NavigableMap<LocalDate, BigDecimal> byDay(Stage stage, Function<Payment, LocalDate> day) {
+  /** What is planned from the status date on: by day, all that has come by then. */
+  private NavigableMap<LocalDate, BigDecimal> byDay(
+      Predicate<Payment> of, Function<Payment, LocalDate> day) {
     var amounts = new TreeMap<LocalDate, BigDecimal>();
     for (var p : payments) {
-      if (p.stage() != stage || p.amount().signum() <= 0) continue;
+      if (!of.test(p) || p.amount().signum() <= 0) continue;
       var at = day.apply(p);
       if (!at.isBefore(status)) amounts.merge(at, p.amount(), BigDecimal::add);
     }

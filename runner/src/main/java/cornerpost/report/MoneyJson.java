@@ -27,6 +27,13 @@ final class MoneyJson {
     out.object("risk", this::risk);
   }
 
+  private void made(Finance.Made m) {
+    out.number("work", m.work());
+    out.number("byTheMonth", m.byTheMonth());
+    out.number("interest", m.interest());
+    out.number("notLent", m.notLent());
+  }
+
   private void finance() {
     var f = plan.finance();
     out.objects(
@@ -48,6 +55,7 @@ final class MoneyJson {
           out.text("id", d.id());
           out.date("date", d.date());
           out.text("event", d.event());
+          d.made().ifPresent(m -> out.object("made", () -> made(m)));
           out.number("earned", d.earned());
           out.number("retained", d.retained());
           out.number("paid", d.paid());

@@ -1,6 +1,8 @@
 package cornerpost.report;
 
 import cornerpost.finance.Finance;
+import cornerpost.finance.Finance.Draw;
+import cornerpost.finance.Finance.Made;
 import cornerpost.finance.Finance.StageMoney;
 import cornerpost.finance.Shares;
 import cornerpost.plan.KeyFigures;
@@ -46,6 +48,10 @@ final class MoneySection {
   public record DrawRow(
       String date,
       String event,
+      String work,
+      String byTheMonth,
+      String interest,
+      String notLent,
       String earned,
       String retained,
       String paid,
@@ -103,6 +109,10 @@ final class MoneySection {
     time(model);
     lender(model);
     risk(model);
+  }
+
+  private static String part(Draw d, Function<Made, BigDecimal> part) {
+    return d.made().map(m -> Words.number(part.apply(m), 2)).orElse("");
   }
 
   private List<Share> shares(List<Map.Entry<String, BigDecimal>> parts) {
@@ -220,6 +230,10 @@ final class MoneySection {
                     new DrawRow(
                         Words.day(d.date()),
                         d.event(),
+                        part(d, Made::work),
+                        part(d, Made::byTheMonth),
+                        part(d, Made::interest),
+                        part(d, Made::notLent),
                         Words.number(d.earned(), 2),
                         Words.number(d.retained(), 2),
                         Words.number(d.paid(), 2),

@@ -1,8 +1,12 @@
 package cornerpost.report;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.summingInt;
+
 import cornerpost.plan.DatedTask;
 import cornerpost.plan.OrderRow;
 import cornerpost.plan.Plan;
+import cornerpost.price.Goods;
 import cornerpost.price.SupplierGroup;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.SiteAccess;
@@ -172,8 +176,8 @@ public final class PlanCalendar {
   }
 
   /**
-   * One event for each kind of supplier, day and thing to do; known by the first of its items by
-   * code.
+   * One event for each kind of supplier, day and thing to do, named by the goods; known by the
+   * first of its items by code, whatever it is named.
    */
   private static void orders(Plan plan, List<Event> all) {
     record Trip(SupplierGroup group, LocalDate day, String todo) {}
@@ -185,10 +189,11 @@ public final class PlanCalendar {
           .computeIfAbsent(new Trip(o.group(), o.orderBy(), todo(o)), k -> new ArrayList<>())
           .add(o);
     }
+    var bought = plan.orders().stream().collect(groupingBy(OrderRow::group, summingInt(o -> 1)));
     trips.forEach(
         (trip, rows) -> {
           rows.sort(Comparator.comparing(OrderRow::item));
-          var details = new StringBuilder();
+          var details = new StringBuilder(trip.group().label()).append(":\n");
           for (var o : rows) {
             details
                 .append(Words.number(o.buy()))
@@ -206,7 +211,12 @@ public final class PlanCalendar {
                   "order/" + rows.get(0).item(),
                   trip.day(),
                   "Order",
-                  trip.todo() + ": " + trip.group().label(),
+                  trip.todo()
+                      + ": "
+                      + Goods.of(
+                          trip.group(),
+                          OrderRow.dearestFirst(rows),
+                          bought.get(trip.group()) == rows.size()),
                   details.toString().strip()));
         });
   }

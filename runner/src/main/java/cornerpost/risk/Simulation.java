@@ -2,8 +2,11 @@ package cornerpost.risk;
 
 import cornerpost.schedule.Network;
 import cornerpost.schedule.Passes;
+import cornerpost.schedule.Trial;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,8 +49,8 @@ public final class Simulation {
     this.correlation = correlation;
   }
 
-  /** What is held against each trial: the planned total and finish, and the time paid for. */
-  public record Target(double total, long finishMinute, long startMinute, double minutesPaidFor) {}
+  /** What is held against each trial: the planned total and finish, and the start. */
+  public record Target(double total, long finishMinute, long startMinute) {}
 
   /**
    * @param trials 1 or more
@@ -72,6 +75,7 @@ public final class Simulation {
     var finish = new double[trials];
     var drives = new int[tasks];
     var trial = Passes.trial(network);
+    var running = running(index, trials, target.startMinute);
     var drawn = new long[tasks];
     for (int i = 0; i < tasks; i++) drawn[i] = network.minutesLeft(activities.get(i).id());
     for (int t = 0; t < trials; t++) {
@@ -79,6 +83,7 @@ public final class Simulation {
       trial.run(drawn);
       finish[t] = trial.finishMinute();
       for (int i = 0; i < tasks; i++) if (trial.drivesFinish(i)) drives[i]++;
+      for (var r : running.values()) r.note(t, trial);
     }
 
     var amounts = new ArrayList<double[]>();
@@ -91,8 +96,10 @@ public final class Simulation {
       else own = draws(c.amount(), mixed(prices, gaussians(seed, "price " + c.id(), trials)));
       for (int t = 0; t < trials; t++) {
         double amount = own == null ? c.amount().likely() : own[t];
-        if (c.byTime() && target.minutesPaidFor > 0) {
-          amount *= Math.max(0, finish[t] - target.startMinute) / target.minutesPaidFor;
+        if (c.running().isPresent()) {
+          var paid = c.running().get();
+          amount *=
+              Math.max(0, finish[t] - running.get(paid.from()).begin[t]) / paid.minutesPaidFor();
           if (own != null) own[t] = amount;
         }
         cost[t] += amount;
@@ -116,6 +123,33 @@ public final class Simulation {
         share,
         costDrivers(amounts, cost),
         timeDrivers(minutes, finish));
+  }
+
+  /** When in each trial the time that is paid for begins. */
+  private static final class Begins {
+    private final int[] tasks;
+    private final double[] begin;
+
+    Begins(int[] tasks, int trials, long start) {
+      this.tasks = tasks;
+      begin = new double[trials];
+      Arrays.fill(begin, start);
+    }
+
+    void note(int trial, Trial run) {
+      for (int i : tasks) begin[trial] = Math.max(begin[trial], run.startMinute(i));
+    }
+  }
+
+  private Map<List<String>, Begins> running(Map<String, Integer> index, int trials, long start) {
+    var all = new HashMap<List<String>, Begins>();
+    for (var c : costs) {
+      for (var from : c.running().stream().map(CostRange.Running::from).toList()) {
+        var tasks = from.stream().filter(index::containsKey).mapToInt(index::get).toArray();
+        all.computeIfAbsent(from, f -> new Begins(tasks, trials, start));
+      }
+    }
+    return all;
   }
 
   private List<RiskResult.Driver> costDrivers(List<double[]> amounts, double[] cost) {

@@ -3,6 +3,7 @@ package cornerpost.work;
 import cornerpost.fact.Facts;
 import cornerpost.measure.Unit;
 import cornerpost.price.Estimate;
+import cornerpost.price.Goods;
 import cornerpost.price.Item;
 import cornerpost.price.PriceBook;
 import cornerpost.price.SupplierGroup;
@@ -18,15 +19,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * One order for each kind of supplier whose goods take time to come: as long as the slowest of
- * them, and done before the first tasks that need any. It waits for the drawings, or for the choice
- * of the boxes; and for the permit, unless the owner orders early: what is then committed before
- * the permit is for the checks to say.
+ * One order for each kind of supplier whose goods take time to come: named by those goods, as long
+ * as the slowest of them, and done before the first tasks that need any. It waits for the drawings,
+ * or for the choice of the boxes; and for the permit, unless the owner orders early: what is then
+ * committed before the permit is for the checks to say.
  */
 final class OrderTasks {
+  private static final String NAME = "Order: ";
+
   private final Facts facts;
   private final PriceBook book;
   private final BuildSequence sequence;
@@ -34,6 +38,13 @@ final class OrderTasks {
   private final boolean beforePermit;
   private final Map<SupplierGroup, Set<BuildTask>> needs = new EnumMap<>(SupplierGroup.class);
   private final Map<SupplierGroup, Item> slowest = new EnumMap<>(SupplierGroup.class);
+
+  /** What the goods of an order cost, by their descriptions. */
+  private final Map<SupplierGroup, Map<String, BigDecimal>> goods =
+      new EnumMap<>(SupplierGroup.class);
+
+  /** Kinds of supplier of which something is bought apart from the order. */
+  private final Set<SupplierGroup> apart = EnumSet.noneOf(SupplierGroup.class);
 
   /**
    * @param before tasks that must be done before it is ordered; none for the start of the project
@@ -53,13 +64,18 @@ final class OrderTasks {
     this.sequence = sequence;
     this.present = present;
     this.beforePermit = beforePermit;
-    var least = facts.figure("time.order.least").in(Unit.ONE);
     for (var line : estimate.lines()) {
-      var item = line.item().flatMap(book::findItem).filter(i -> isOrdered(i, least));
+      var item = line.item().flatMap(book::findItem).filter(i -> !i.kind().indirect());
       if (item.isEmpty() || Presence.isNothing(line)) continue;
-      var task = line.task().flatMap(BuildTask::find).filter(present::contains);
-      if (task.isEmpty()) continue;
       var group = item.get().group();
+      var task = line.task().flatMap(BuildTask::find).filter(present::contains);
+      if (task.isEmpty() || !isOrdered(item.get(), facts)) {
+        apart.add(group);
+        continue;
+      }
+      goods
+          .computeIfAbsent(group, k -> new TreeMap<>())
+          .merge(item.get().description(), line.money(), BigDecimal::add);
       needs.computeIfAbsent(group, k -> EnumSet.noneOf(BuildTask.class)).add(task.get());
       slowest.merge(group, item.get(), (a, b) -> b.leadDays() > a.leadDays() ? b : a);
     }
@@ -79,7 +95,8 @@ final class OrderTasks {
    * What is in stock round the corner needs no order of its own, nor do fees and hire by the month;
    * the wait behind a connection fee is a task already.
    */
-  private static boolean isOrdered(Item item, BigDecimal leastDays) {
+  static boolean isOrdered(Item item, Facts facts) {
+    var leastDays = facts.figure("time.order.least").in(Unit.ONE);
     return !item.kind().indirect() && BigDecimal.valueOf(item.leadDays()).compareTo(leastDays) >= 0;
   }
 
@@ -95,7 +112,32 @@ final class OrderTasks {
 
   /** {@code order/windows-and-doors}. */
   static String id(SupplierGroup group) {
-    return "order/" + group.label().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    return idOfGroup(group.label());
+  }
+
+  private static String idOfGroup(String label) {
+    return "order/" + label.strip().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+  }
+
+  /**
+   * The id of an order that goes by the name of its kind of supplier, {@code Order: windows and
+   * doors}: the goods in its own name change with the house. Any other text as it is.
+   */
+  static String idOf(String idOrName) {
+    var text = idOrName.strip();
+    return text.regionMatches(true, 0, NAME, 0, NAME.length())
+        ? idOfGroup(text.substring(NAME.length()))
+        : text;
+  }
+
+  /** What is ordered, dearest first. */
+  private String name(SupplierGroup group) {
+    var dearest =
+        goods.get(group).entrySet().stream()
+            .sorted(Map.Entry.<String, BigDecimal>comparingByValue().reversed())
+            .map(Map.Entry::getKey)
+            .toList();
+    return NAME + Goods.of(group, dearest, !apart.contains(group));
   }
 
   private List<BuildTask> before(SupplierGroup group, List<BuildTask> first) {
@@ -127,7 +169,7 @@ final class OrderTasks {
     long lead = item.leadDays() * 24L * 60;
     return new WorkTask(
         id(group),
-        "Order: " + group.label().toLowerCase(Locale.ROOT),
+        name(group),
         Stage.PREPARATION,
         WorkTask.Kind.ORDER,
         Optional.empty(),

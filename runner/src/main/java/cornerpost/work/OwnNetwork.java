@@ -176,6 +176,9 @@ final class OwnNetwork {
       var found = byId.get(idOrName.strip());
       if (found != null) return found;
       var named = byName.getOrDefault(key(idOrName), List.of());
+      if (named.isEmpty() && byId.containsKey(OrderTasks.idOf(idOrName))) {
+        return byId.get(OrderTasks.idOf(idOrName));
+      }
       if (named.size() == 1) {
         return byId.get(named.get(0).id());
       }
@@ -197,7 +200,7 @@ final class OwnNetwork {
     }
 
     private static boolean isOfTheBuild(String idOrName) {
-      return idOrName.startsWith("order/")
+      return OrderTasks.idOf(idOrName).startsWith("order/")
           || Arrays.stream(BuildTask.values())
               .anyMatch(b -> b.id().equals(idOrName) || b.title().equalsIgnoreCase(idOrName));
     }

@@ -3,6 +3,7 @@ package cornerpost.work;
 import cornerpost.fact.Facts;
 import cornerpost.price.CostLine;
 import cornerpost.price.Estimate;
+import cornerpost.price.Item;
 import cornerpost.price.PriceBook;
 import cornerpost.price.SupplierGroup;
 import cornerpost.scope.DurationUnit;
@@ -67,6 +68,11 @@ public final class WorkPlanner {
   /** Id of the task that orders and waits for the goods of a group of suppliers. */
   public static String orderId(SupplierGroup group) {
     return OrderTasks.id(group);
+  }
+
+  /** Whether the goods take so long that the order of their kind of supplier is for them. */
+  public static boolean isOrdered(Item item, Facts facts) {
+    return OrderTasks.isOrdered(item, facts);
   }
 
   private Result plan() {

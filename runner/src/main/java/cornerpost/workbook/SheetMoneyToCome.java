@@ -1,5 +1,6 @@
 package cornerpost.workbook;
 
+import cornerpost.finance.CostReport.Treatment;
 import cornerpost.finance.DrawEvent;
 import cornerpost.finance.Interest;
 import cornerpost.finance.LoanStatus;
@@ -54,7 +55,7 @@ final class SheetMoneyToCome {
     last = lastRow(status);
     stages = status.outlook().stages().size();
     due = new StageParts(run, page, STAGES, stages);
-    place = new StageParts(run, page, STAGES + stages + 1, stages);
+    place = new StageParts(run, page, placeColumn(), stages + 1);
     loan = run.loan(LoanQuestions.AMOUNT);
     cash = run.loan(LoanQuestions.CASH);
   }
@@ -126,6 +127,52 @@ final class SheetMoneyToCome {
 
   private static String cell(int column, int row) {
     return "'Money to come'!$" + SheetPage.letter(column) + "$" + row;
+  }
+
+  /** The cell of the value in place at the end of a month; that of the status date before them. */
+  static String inPlaceCell(int month) {
+    return month < 0 ? inPlaceNow() : cell(IN_PLACE, FIRST + month);
+  }
+
+  private static String inPlaceNow() {
+    return "(" + CostReportColumn.EARNED.total() + "+" + CostReportColumn.STORED.total() + ")";
+  }
+
+  /** Interest of the months behind one, up to another. */
+  static String interest(int after, int upTo) {
+    return "SUM(" + column(INTEREST, FIRST + after + 1, FIRST + upTo) + ")";
+  }
+
+  /** What of what is paid by the month has come in place from the status date to a month's end. */
+  static String byTheMonth(ResultRun run, LoanStatus status, int month) {
+    if (month < 0) return "0";
+    int stages = status.outlook().stages().size();
+    if (FIRST + month == lastRow(status)) {
+      return "("
+          + byTheMonth(CostReportColumn.AT_COMPLETION, status)
+          + "-"
+          + byTheMonth(CostReportColumn.EARNED, status)
+          + "-"
+          + byTheMonth(CostReportColumn.STORED, status)
+          + ")";
+    }
+    int column = STAGES + stages + 1 + stages;
+    return run.rounded(cell(column, Addresses.HEADER_ROW - 1) + "*" + cell(column, FIRST + month));
+  }
+
+  private static String byTheMonth(CostReportColumn column, LoanStatus status) {
+    int end = SheetCostReport.lastRow(status);
+    return "SUMIFS("
+        + column.rows(Addresses.FIRST_ROW, end)
+        + ","
+        + CostReportColumn.KIND.rows(Addresses.FIRST_ROW, end)
+        + ","
+        + Addresses.quoted(Treatment.TIME.label())
+        + ")";
+  }
+
+  private int placeColumn() {
+    return STAGES + stages + 1;
   }
 
   /** What is owed at completion. */
@@ -211,6 +258,19 @@ final class SheetMoneyToCome {
               + "))",
           status.outlook().toEarn().get(s));
     }
+    place.stage(
+        stages,
+        "In place by then: paid by the month",
+        16,
+        "MAX(0,"
+            + cents(
+                byTheMonth(CostReportColumn.REVISED, status)
+                    + "-"
+                    + byTheMonth(CostReportColumn.EARNED, status)
+                    + "-"
+                    + byTheMonth(CostReportColumn.STORED, status))
+            + ")",
+        status.outlook().toEarn().get(stages));
   }
 
   private String report(CostReportColumn column, Stage stage) {
@@ -224,7 +284,7 @@ final class SheetMoneyToCome {
         + ")";
   }
 
-  /** Without contingency and interest. */
+  /** Without contingency and interest, and without what is paid by the month. */
   private String working(CostReportColumn column, Stage stage) {
     var all = report(column, stage);
     var kinds = CostReportColumn.KIND.rows(Addresses.FIRST_ROW, SheetCostReport.lastRow(status));
@@ -233,7 +293,9 @@ final class SheetMoneyToCome {
         + kinds
         + ",\"<>contingency\","
         + kinds
-        + ",\"<>interest\")";
+        + ",\"<>interest\","
+        + kinds
+        + ",\"<>time\")";
   }
 
   /** The interest stands in a stage too; it is reckoned here, not fallen due by shares. */

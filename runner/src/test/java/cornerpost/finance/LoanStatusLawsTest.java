@@ -189,7 +189,7 @@ class LoanStatusLawsTest {
                 day.days(from, to),
                 Optional.of(new DrawEvent(to, "draw", List.of(), last)),
                 parts,
-                parts));
+                List.of(part, parts.get(1), part, part)));
       }
       return spans;
     }
@@ -202,6 +202,29 @@ class LoanStatusLawsTest {
       assertThat(r.entered().committed().add(r.uncommitted())).isEqualByComparingTo(r.revised());
       assertThat(r.entered().paid().add(r.entered().retained()).add(r.payable()))
           .isEqualByComparingTo(r.entered().invoiced());
+    }
+  }
+
+  // Whatever event a draw is named after, what it is made of adds up to what it earns, and all of
+  // them together to what comes in place from the status date to completion.
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void what_a_draw_is_made_of_adds_up_to_what_it_earns(long seed) {
+    var status = new Case(seed).status;
+    var there = status.outlook().inPlace();
+    var charged = BigDecimal.ZERO;
+    for (var d : status.draws()) {
+      var made = d.made().orElseThrow();
+      var since = made.work().add(made.byTheMonth()).add(made.interest());
+      assertThat(since.subtract(made.notLent())).isEqualByComparingTo(d.earned());
+      there = there.add(since);
+      charged = charged.add(made.interest());
+    }
+    var months = status.outlook().months();
+    var end = months.get(months.size() - 1);
+    if (end.isDrawn()) {
+      assertThat(there).isEqualByComparingTo(end.inPlace());
+      assertThat(charged).isEqualByComparingTo(status.outlook().interest());
     }
   }
 

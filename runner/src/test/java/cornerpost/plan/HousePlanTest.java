@@ -110,10 +110,10 @@ class HousePlanTest {
             cash.add(planned)
                 .subtract(total)
                 .subtract(finance.interest().beyond().max(BigDecimal.ZERO)));
-    // The draws pay for what it will cost: the interest to come in place of its allowance.
+    // The draws pay for what it will cost: the interest to come in place of its allowance, and hire
+    // for as long as the site is open.
     var drawn = sum(finance.draws().stream().map(Finance.Draw::paid).toList());
-    var cost =
-        total.subtract(finance.interest().allowance()).add(finance.balance().interestToCome());
+    var cost = finance.balance().costToComplete().add(finance.balance().interestToCome());
     assertThat(drawn).isEqualByComparingTo(cost.subtract(cash).max(BigDecimal.ZERO).min(loan));
     assertThat(sum(finance.draws().stream().map(Finance.Draw::retained).toList())).isZero();
     assertThat(finance.draws()).extracting(Finance.Draw::date).isSorted();
@@ -136,6 +136,9 @@ class HousePlanTest {
             .subtract(plan.estimate().total())
             .add(finance.interest().allowance());
     assertThat(more).isNotNegative();
+    if (plan.checks().stream().anyMatch(c -> c.id().equals("hire-time"))) {
+      assertThat(more).isPositive();
+    }
     assertThat(finance.balance().surplus())
         .isEqualByComparingTo(
             amount(plan, true)

@@ -74,10 +74,11 @@ class PlanCalendarTest {
   }
 
   @Test
-  void order_days_are_there_by_kind_of_supplier_with_their_items() {
-    var order = event("Order by today: Boards and plaster");
+  void order_days_name_the_goods_and_hold_their_items() {
+    var order = event("Order by today: plasterboard 12.5 mm and jointing compound; ready");
     assertThat(day(order.getDateStart().getValue())).isEqualTo(LocalDate.of(2027, 6, 2));
     assertThat(order.getDescription().getValue())
+        .startsWith("Boards and plaster")
         .contains("24 sheet Plasterboard 12.5 mm")
         .contains("2 tub Jointing compound; ready, mixed");
   }
@@ -133,6 +134,16 @@ class PlanCalendarTest {
     assertThat(event("Boxes delivered").getUid().getValue())
         .isEqualTo(PlanCalendar.uid("Quarrow Field house", "task/delivery"))
         .isNotEqualTo(PlanCalendar.uid("Another house", "task/delivery"));
+  }
+
+  // What an order is called changes with prices and amounts; what it is known by does not.
+  @Test
+  void order_is_known_by_its_first_item_whatever_it_is_called() {
+    assertThat(
+            event("Order by today: plasterboard 12.5 mm and jointing compound; ready")
+                .getUid()
+                .getValue())
+        .isEqualTo(PlanCalendar.uid("Quarrow Field house", "order/board-12"));
   }
 
   @Test

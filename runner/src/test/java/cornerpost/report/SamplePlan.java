@@ -806,6 +806,12 @@ final class SamplePlan {
                 "d1",
                 LocalDate.of(2027, 5, 7),
                 "Foundation finished",
+                Optional.of(
+                    new Finance.Made(
+                        new BigDecimal("5000.00"),
+                        new BigDecimal("900.00"),
+                        new BigDecimal("44.44"),
+                        new BigDecimal("1500.00"))),
                 new BigDecimal("4444.44"),
                 new BigDecimal("444.44"),
                 new BigDecimal("4000.00"),

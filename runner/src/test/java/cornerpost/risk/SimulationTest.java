@@ -61,7 +61,7 @@ class SimulationTest {
       for (char before : row[4].toCharArray()) links.add(Link.of("" + before, row[0]));
     }
     return new Simulation(network(tasks, links), ranges, List.of(), 0)
-        .run(trials, seed, new Simulation.Target(0, 0, 0, 0));
+        .run(trials, seed, new Simulation.Target(0, 0, 0));
   }
 
   /**
@@ -94,7 +94,7 @@ class SimulationTest {
     var range = new Range(10 * WEEK, 14 * WEEK, 24 * WEEK);
     var finish =
         new Simulation(network(tasks, List.of()), Map.of("a", range, "b", range), List.of(), 0)
-            .run(50_000, 3, new Simulation.Target(0, 0, 0, 0))
+            .run(50_000, 3, new Simulation.Target(0, 0, 0))
             .finish();
     assertThat(weeks(finish.mean())).isCloseTo(17.67619, within(0.05));
     assertThat(weeks(finish.quantile(0.5))).isCloseTo(17.59648, within(0.06));
@@ -144,7 +144,11 @@ class SimulationTest {
     for (int i = 0; i < 10; i++) {
       costs.add(
           new CostRange(
-              "c" + i, "c" + i, new Range(100 - half, 100, 100 + half), Optional.empty(), false));
+              "c" + i,
+              "c" + i,
+              new Range(100 - half, 100, 100 + half),
+              Optional.empty(),
+              Optional.empty()));
     }
     var together = total(costs, 0.312869);
     var apart = total(costs, 0);
@@ -155,7 +159,7 @@ class SimulationTest {
 
   private static Spread total(List<CostRange> costs, double correlation) {
     return new Simulation(network(List.of(), List.of()), Map.of(), costs, correlation)
-        .run(20_000, 5, new Simulation.Target(0, 0, 0, 0))
+        .run(20_000, 5, new Simulation.Target(0, 0, 0))
         .cost();
   }
 
@@ -174,10 +178,16 @@ class SimulationTest {
   void what_is_paid_by_the_month_grows_with_the_time() {
     var task = Activity.elapsed("a", "a", 20 * WEEK);
     long begin = java.time.Duration.between(LocalDate.EPOCH.atStartOfDay(), START).toMinutes();
-    var hire = new CostRange("hire", "hire", Range.always(1000), Optional.empty(), true);
+    var hire =
+        new CostRange(
+            "hire",
+            "hire",
+            Range.always(1000),
+            Optional.empty(),
+            Optional.of(new CostRange.Running(List.of(), 10 * WEEK)));
     var result =
         new Simulation(network(List.of(task), List.of()), Map.of(), List.of(hire), 0)
-            .run(10, 1, new Simulation.Target(1500, begin + 20 * WEEK, begin, 10 * WEEK));
+            .run(10, 1, new Simulation.Target(1500, begin + 20 * WEEK, begin));
     assertThat(result.cost().mean()).isCloseTo(2000, within(1e-9));
     assertThat(result.bothWithinPlan()).isZero();
   }
@@ -200,7 +210,7 @@ class SimulationTest {
             .toMinutes();
     var result =
         new Simulation(network, Map.of(), List.of(), 0)
-            .run(10, 1, new Simulation.Target(1, end, end - 8 * WEEK, 10 * WEEK));
+            .run(10, 1, new Simulation.Target(1, end, end - 8 * WEEK));
     assertThat(result.finish().mean()).isEqualTo(end);
   }
 

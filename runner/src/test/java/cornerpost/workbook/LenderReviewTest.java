@@ -83,10 +83,10 @@ class LenderReviewTest {
   @Test
   void each_draw_to_come_has_its_day_its_inspections_and_its_papers() {
     var draws = plan(OWNER).finance().draws();
-    // docs/lender-example.md: 16,996.93 in July, 10,464.88 in August, 44,538.19 when complete
+    // docs/lender-example.md: 16,857.51 in July, 10,324.62 in August, 44,817.87 when complete
     assertThat(draws)
         .extracting(d -> d.paid().toPlainString())
-        .containsExactly("16996.93", "10464.88", "44538.19");
+        .containsExactly("16857.51", "10324.62", "44817.87");
     assertThat(draws)
         .extracting(d -> d.date().toString())
         .containsExactly("2027-07-31", "2027-08-31", "2027-09-10");
@@ -154,6 +154,8 @@ class LenderReviewTest {
         .isEqualByComparingTo(amount(page, "In all ([0-9.]+) months"));
     var ahead = s.flags().stream().filter(f -> f.sign() == Sign.AHEAD).findFirst().orElseThrow();
     assertThat(ahead.figure()).isEqualByComparingTo(amount(page, "7,800: ([0-9,]+) in all"));
+    var cash = s.flags().stream().filter(f -> f.sign() == Sign.CASH).findFirst().orElseThrow();
+    assertThat(cash.figure()).isEqualByComparingTo(amount(page, "at most ([0-9,]+\\.[0-9]{2})"));
   }
 
   @Test
