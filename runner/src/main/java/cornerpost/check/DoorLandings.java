@@ -1,5 +1,6 @@
 package cornerpost.check;
 
+import static cornerpost.check.Check.Severity.NOTE;
 import static cornerpost.check.Check.Severity.PROFESSIONAL;
 
 import cornerpost.check.Check.Topic;
@@ -15,7 +16,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Outside doors above the ground with no deck before them, or one that is not deep enough. */
+/**
+ * Outside doors above the ground with no deck before them, or one that is not deep enough; where
+ * the owner has given the door a landing of its own, what that must be.
+ */
 final class DoorLandings implements CheckRule {
   @Override
   public List<Check> look(CheckInput in) {
@@ -38,6 +42,7 @@ final class DoorLandings implements CheckRule {
     if (!upstairs && !Say.less(in.limit("landing-drop"), drop)) return Optional.empty();
     var lacking = lacking(in, box, o);
     if (lacking.isEmpty()) return Optional.empty();
+    if (o.landing().isPresent()) return Optional.of(own(in, o, o.landing().get()));
     return Optional.of(
         new Check(
             "landing/" + o.id(),
@@ -52,13 +57,34 @@ final class DoorLandings implements CheckRule {
                 + ". A landing at least "
                 + say.length(in.limit("landing-depth"))
                 + " deep and as wide as the door is asked for outside every outside door, with"
-                + " steps down from it: a deck there, or a landing as a row of sheet Own items;"
-                + " local codes decide",
+                + " steps down from it: a deck there, or a landing as a row of sheet Own items, with"
+                + " its Id in column "
+                + OpeningQuestions.LANDING.label()
+                + " of the door; local codes decide",
             in.source("landing-depth"),
             List.of(
                 o.row().cell(OpeningQuestions.OFFSET),
                 in.scope().deckAndRoof().cell(DeckAndRoofQuestions.DECK)),
             in.tasks("set-doors", "deck-frame")));
+  }
+
+  /** What a landing of the owner's must be: its row holds money and no sizes. */
+  private static Check own(CheckInput in, Opening o, String item) {
+    return new Check(
+        "landing/" + o.id(),
+        Topic.ROOMS,
+        NOTE,
+        "Door "
+            + o.id()
+            + " opens onto its own landing, "
+            + item
+            + " of sheet Own items: at least "
+            + new Say(in).length(in.limit("landing-depth"))
+            + " deep and as wide as the door, with steps down from it and a guard where the drop asks"
+            + " for one; local codes decide",
+        in.source("landing-depth"),
+        List.of(o.row().cell(OpeningQuestions.LANDING)),
+        in.tasks("set-doors"));
   }
 
   /** What is wrong before the door; empty where the deck serves it whole. */

@@ -49,8 +49,6 @@ final class RoomOpenings {
   }
 
   static boolean door(Opening o) {
-    return o.kind() == OpeningKind.DOOR
-        || o.kind() == OpeningKind.GLAZED_DOOR
-        || o.kind() == OpeningKind.SLIDING_DOOR;
+    return o.kind().isDoor();
   }
 }

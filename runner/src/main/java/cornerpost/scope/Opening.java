@@ -1,6 +1,7 @@
 package cornerpost.scope;
 
 import cornerpost.trace.Figure;
+import java.util.Optional;
 
 /** A hole in the shell and what goes into it, as chosen. */
 public record Opening(Answers row) {
@@ -48,5 +49,10 @@ public record Opening(Answers row) {
 
   public FrameSection frame() {
     return row.option(OpeningQuestions.FRAME, FrameSection.class);
+  }
+
+  /** The own item that is its landing, by id; empty where it has none of its own. */
+  public Optional<String> landing() {
+    return row.findText(OpeningQuestions.LANDING);
   }
 }

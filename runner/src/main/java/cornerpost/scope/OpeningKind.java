@@ -16,6 +16,11 @@ public enum OpeningKind implements Labelled {
     this.label = label;
   }
 
+  /** Whether people walk out through it. */
+  public boolean isDoor() {
+    return this == DOOR || this == GLAZED_DOOR || this == SLIDING_DOOR;
+  }
+
   @Override
   public String label() {
     return label;

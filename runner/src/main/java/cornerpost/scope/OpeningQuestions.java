@@ -34,8 +34,15 @@ public final class OpeningQuestions {
       Question.oneOf(OPENINGS, "Steel frame", FrameSection.class)
           .standard(FrameSection.SHS_50_3.label(), FrameSection.HSS_2_2_8.label());
 
+  public static final Question LANDING =
+      Question.text(OPENINGS, "Landing")
+          .optional()
+          .help(
+              "Of an outside door that the deck does not serve: the Id of the row of sheet Own items"
+                  + " for its landing and steps.");
+
   public static final List<Question> ALL =
-      List.of(ID, BOX, WALL, KIND, WIDTH, HEIGHT, SILL, OFFSET, GLAZING, OPENS, FRAME);
+      List.of(ID, BOX, WALL, KIND, WIDTH, HEIGHT, SILL, OFFSET, GLAZING, OPENS, FRAME, LANDING);
 
   private OpeningQuestions() {}
 }

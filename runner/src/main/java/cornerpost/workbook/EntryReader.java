@@ -30,6 +30,7 @@ final class EntryReader {
   private final UnitSystem units;
   private final FaultLog faults;
   private final List<EnteredCell> entered = new ArrayList<>();
+  private final StandIns standIns = new StandIns();
 
   EntryReader(UnitSystem units, FaultLog faults) {
     this.units = units;
@@ -39,6 +40,11 @@ final class EntryReader {
   /** Every cell read so far, for the mark that tells whether the choices still match the plan. */
   List<EnteredCell> entered() {
     return List.copyOf(entered);
+  }
+
+  /** What stands in for the entries that could not be read. */
+  StandIns standIns() {
+    return standIns;
   }
 
   /** Notes a cell that takes part though it answers no question: a number of a crew. */
@@ -55,10 +61,21 @@ final class EntryReader {
       var standard = standard(question, place.label(), name(question, of), true);
       if (standard.isEmpty() && question.required()) {
         faults.fault(place, question.label() + " is empty", "expected " + wanted(question));
+        standIns.note(question, place, standard, units);
       }
       return standard;
     }
-    return value(question, place, held, of).map(v -> new Answer(place.label(), v, false));
+    var value = value(question, place, held, of);
+    if (value.isEmpty()) {
+      var standard = standard(question, place.label(), name(question, of), true);
+      standIns.note(question, place, standard, units);
+    }
+    return value.map(v -> new Answer(place.label(), v, false));
+  }
+
+  /** A number in the unit of its question. */
+  static Figure figure(Question q, CellPlace place, BigDecimal amount, UnitSystem units) {
+    return Figure.choice(place.label(), name(q, ""), amount, unit(q, units));
   }
 
   /** What is taken where a sheet has no place for the answer; empty where nothing can be. */
@@ -105,6 +122,10 @@ final class EntryReader {
 
   /** The unit a cell's number stands in; a share is a number of one. */
   private Unit unit(Question q) {
+    return unit(q, units);
+  }
+
+  private static Unit unit(Question q, UnitSystem units) {
     return switch (q.kind()) {
       case NUMBER -> q.unit(units);
       case MONEY -> MONEY;

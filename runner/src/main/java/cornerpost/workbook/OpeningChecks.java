@@ -49,6 +49,7 @@ final class OpeningChecks {
       if (box.isEmpty()) continue; // reported as an unknown name
       fits(opening, box.get());
       passage(opening, box.get());
+      landing(opening);
       overlap(opening, before);
       before.add(opening);
     }
@@ -67,6 +68,14 @@ final class OpeningChecks {
             OpeningQuestions.OFFSET)
         .stream()
         .allMatch(opening.row()::has);
+  }
+
+  private void landing(Opening o) {
+    if (o.landing().isEmpty() || o.kind().isDoor()) return;
+    faults.faultAt(
+        o.row().cell(OpeningQuestions.LANDING),
+        "a landing for opening '" + o.id() + "', a " + o.kind().label(),
+        "expected one for outside doors only");
   }
 
   private Optional<BigDecimal> run(Box box, Wall wall) {

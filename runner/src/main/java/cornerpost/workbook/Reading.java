@@ -11,8 +11,8 @@ import java.util.Optional;
  *
  * @param book the workbook as it was read; empty where it could not be opened
  * @param scope the choices; empty where any problem is a fault
- * @param sketch where only rows beside the house itself are at fault, the choices without what
- *     could not be read of them: enough to look for what else is wrong, never to plan from
+ * @param sketch where no line of a plan hangs on what is at fault, the choices with something that
+ *     stands in for it: enough to look for what else is wrong, never to plan from
  * @param problems every fault and remark, in the order of the sheets
  */
 public record Reading(

@@ -52,6 +52,7 @@ final class ScopeChecks {
     var calendars = withSupplied(scope.calendars());
     var calendarNames = calendars.stream().map(CalendarEntry::name).toList();
     var boxNames = names(scope.boxes().stream().map(Box::row).toList(), BoxQuestions.ID);
+    var itemIds = scope.ownItems().stream().map(i -> i.id()).toList();
     var boxes =
         scope.boxes().stream()
             .map(b -> new Box(resolved(b.row(), BoxQuestions.JOINED_TO, boxNames)))
@@ -63,6 +64,7 @@ final class ScopeChecks {
     var openings =
         scope.openings().stream()
             .map(o -> new Opening(resolved(o.row(), OpeningQuestions.BOX, boxNames)))
+            .map(o -> new Opening(resolved(o.row(), OpeningQuestions.LANDING, itemIds)))
             .toList();
     var checked =
         new Scope(

@@ -120,6 +120,11 @@ final class ScopeReader {
     return new ScopeChecks(scope, house, facts, faults).checked();
   }
 
+  /** What was read, with what stands in for the rest, to look for more that is wrong. */
+  Optional<Scope> sketch(Scope read) {
+    return entries.standIns().fill(read, faults.all());
+  }
+
   /** Read before all else, for what else must be there hangs on it. */
   private boolean generatesHouse() {
     return generatesHouse(workbook);

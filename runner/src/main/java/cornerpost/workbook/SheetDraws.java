@@ -65,7 +65,7 @@ final class SheetDraws {
         PAID,
         SO_FAR);
     page.headIndented(Addresses.HEADER_ROW, 2, INSPECTIONS, PAPERS);
-    page.widths(8, 16, 26, 12, 11, 10, 12, 12, 11, 12, 13, 28, 60);
+    page.widths(8, 16, 22, 12, 11, 9, 12, 12, 11, 12, 12, 24, 44);
     var draws = run.plan.finance().draws();
     var status = run.plan.finance().status();
     page.text(

@@ -1,12 +1,9 @@
 package cornerpost.workbook;
 
 import cornerpost.fact.Facts;
-import cornerpost.scope.OwnerSheet;
-import cornerpost.scope.Problem;
 import cornerpost.scope.Question;
 import cornerpost.workbook.parts.StoredBook;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Reads the owner's workbook into the choices of a plan, reporting every problem at once.
@@ -73,25 +70,11 @@ public final class WorkbookReader {
       if (book.isEmpty()) {
         return new Reading(book, Optional.empty(), Optional.empty(), faults.all());
       }
-      var scope = new ScopeReader(book.get(), fileName, facts, faults).read();
-      boolean whole = !faults.hasFaults();
-      boolean aside =
-          faults.all().stream()
-              .filter(p -> p.severity() == Problem.Severity.FAULT)
-              .allMatch(p -> ASIDE.contains(p.sheet()));
-      return new Reading(
-          book,
-          whole ? Optional.of(scope) : Optional.empty(),
-          !whole && aside ? Optional.of(scope) : Optional.empty(),
-          faults.all());
+      var reader = new ScopeReader(book.get(), fileName, facts, faults);
+      var scope = reader.read();
+      return faults.hasFaults()
+          ? new Reading(book, Optional.empty(), reader.sketch(scope), faults.all())
+          : new Reading(book, Optional.of(scope), Optional.empty(), faults.all());
     }
-
-    /** Sheets of rows that are plainly left out: the rest of the plan can be looked at. */
-    private static final Set<String> ASIDE =
-        Set.of(
-            OwnerSheet.QUOTES.title(),
-            OwnerSheet.PROGRESS.title(),
-            OwnerSheet.DELAYS.title(),
-            OwnerSheet.COST_LEDGER.title());
   }
 }

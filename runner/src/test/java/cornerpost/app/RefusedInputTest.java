@@ -21,6 +21,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Bad input: every fault with its place and remedy, status 1, nothing written, nothing lost. */
 class RefusedInputTest {
@@ -183,6 +185,43 @@ class RefusedInputTest {
         .contains("text 'about 30' in a number cell")
         .contains("a second quote in use for line")
         .contains("a quote for 'no/such:line', which is no line of this plan");
+  }
+
+  // Which lines there are does not hang on a number: a quote for none of them is told at once.
+  @ParameterizedTest
+  @CsvSource({
+    "Openings, Width, wide",
+    "Openings, Width, ''",
+    "Rooms, Length, 1 or 2",
+    "Holidays, Date, soon"
+  })
+  void a_number_that_cannot_be_read_hides_no_quote_for_no_line(
+      String sheet, String column, String entry) throws IOException {
+    var run =
+        refused(
+            example(
+                b -> {
+                  if (entry.isEmpty()) cell(b, sheet, column, 1).setBlank();
+                  else cell(b, sheet, column, 1).setCellValue(entry);
+                  cell(b, "Quotes", "Line", 1).setCellValue("no/such:line");
+                }));
+    assertThat(run.err())
+        .contains(sheet + "!")
+        .contains("a quote for 'no/such:line', which is no line of this plan");
+    assertThat(run.err().lines().filter(l -> l.contains("a quote for"))).hasSize(1);
+  }
+
+  // What an unreadable choice would bring along nobody knows.
+  @Test
+  void a_choice_that_cannot_be_read_says_nothing_of_quotes() throws IOException {
+    var run =
+        refused(
+            example(
+                b -> {
+                  cell(b, "Openings", "Kind", 1).setCellValue("hole");
+                  cell(b, "Quotes", "Line", 1).setCellValue("no/such:line");
+                }));
+    assertThat(run.err()).contains("Openings!").doesNotContain("a quote for");
   }
 
   @Test

@@ -180,6 +180,26 @@ class RoomsAndDoorsTest {
     }
   }
 
+  // A landing of the owner's own is money without sizes: what it must be is said, and no more.
+  @ParameterizedTest
+  @CsvSource({"no, 24, NOTE", "no, 7.5, ''", "yes, 24, ''"})
+  void a_door_with_a_landing_of_its_own_asks_for_no_other(String deck, String floor, String said) {
+    var found =
+        look(
+            new DoorLandings(),
+            Map.of(DeckAndRoofQuestions.DECK, deck, SiteQuestions.FLOOR_HEIGHT, floor),
+            IN_LINE,
+            List.of(List.of("D1", RIGHT, SLIDING_DOOR, "96", "80", "0", "14", "steps")));
+    if (said.isEmpty()) {
+      assertThat(found).isEmpty();
+      return;
+    }
+    assertThat(found).extracting(Check::severity).containsExactly(NOTE);
+    assertThat(found.get(0).message().replace('\u00a0', ' '))
+        .contains("steps of sheet Own items")
+        .contains("at least 3\u2032 0\u2033 deep and as wide as the door");
+  }
+
   // By hand: the head of the window is 54 + 24 = 78 in up, the vent begins at 80: 2 in between.
   @Test
   void a_vent_above_a_window_is_measured_up_the_wall() {

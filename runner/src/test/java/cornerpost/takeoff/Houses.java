@@ -76,6 +76,9 @@ public final class Houses {
       house.room((String) r.get(0), "A", (RoomUse) r.get(1), "11.11", RoomQuestions.DOOR, r.get(2));
     }
     for (var o : openings) {
+      var entries = new ArrayList<Object>();
+      entries.addAll(List.of(OpeningQuestions.SILL, o.get(5), OpeningQuestions.OFFSET, o.get(6)));
+      if (o.size() > 7) entries.addAll(List.of(OpeningQuestions.LANDING, o.get(7)));
       house.opening(
           (String) o.get(0),
           "A",
@@ -83,10 +86,7 @@ public final class Houses {
           (OpeningKind) o.get(2),
           o.get(3),
           o.get(4),
-          OpeningQuestions.SILL,
-          o.get(5),
-          OpeningQuestions.OFFSET,
-          o.get(6));
+          entries.toArray());
     }
     return house.scope();
   }

@@ -103,6 +103,29 @@ class CrossChecksTest {
                 + " another kind, or a joint on sheet Containers");
   }
 
+  // L is the column Landing; row 5 is a door, row 11 a window.
+  @Test
+  void a_landing_is_a_row_of_own_items_and_belongs_to_an_outside_door() {
+    var none = Edited.twoBox().text("Openings!L5", "steps").messages();
+    assertThat(none)
+        .singleElement()
+        .asString()
+        .startsWith("Openings!L5: the name 'steps' (Landing), which is not there; expected");
+    var item =
+        Edited.twoBox()
+            .text("Own items!A5", "Steps")
+            .text("Own items!B5", "8 Outside")
+            .text("Own items!C5", "Landing and steps")
+            .number("Own items!D5", 1)
+            .text("Own items!E5", "lot")
+            .number("Own items!F5", 900);
+    assertThat(item.text("Openings!L5", "steps").messages()).isEmpty();
+    assertThat(item.text("Openings!L11", "steps").messages())
+        .containsExactly(
+            "Openings!L11: a landing for opening 'W3', a window; expected one for outside doors"
+                + " only");
+  }
+
   /** P1 is 4.25 to 5.25 m along the right side of A, up to 2.1 m; W4 is 600 x 600 mm from 1.5 m. */
   @Test
   void a_passage_may_not_come_out_at_another_opening() {
