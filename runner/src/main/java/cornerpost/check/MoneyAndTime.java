@@ -46,8 +46,8 @@ final class MoneyAndTime implements CheckRule {
             over ? PROFESSIONAL : NOTE,
             "From start to move-in the programme takes "
                 + months
-                + " months; the budget pays hire,"
-                + " insurance, interest and rent for "
+                + " months; the budget pays rent"
+                + " and interest for "
                 + allowed.stripTrailingZeros().toPlainString()
                 + (over ? ": raise the time allowed, or shorten the work" : ""),
             "this plan",
@@ -62,7 +62,7 @@ final class MoneyAndTime implements CheckRule {
     if (opened == null || paid.isEmpty()) return;
     var days = BigDecimal.valueOf(ChronoUnit.DAYS.between(opened, in.moveIn()) + 1);
     var months = days.divide(MONTH, 1, RoundingMode.HALF_UP);
-    if (months.compareTo(paid.get()) <= 0) return;
+    boolean over = months.compareTo(paid.get()) > 0;
     found.add(
         new Check(
             "hire-time",
@@ -72,8 +72,10 @@ final class MoneyAndTime implements CheckRule {
                 + months
                 + " months; the budget pays hire and insurance for "
                 + paid.get().stripTrailingZeros().toPlainString()
-                + ". The cost to complete holds the rest, the total does not: raise the time"
-                + " allowed, or enter quotes for the hire of the whole time",
+                + (over
+                    ? ". The cost to complete holds the rest, the total does not: raise the time"
+                        + " allowed, or enter quotes for the hire of the whole time"
+                    : ""),
             "this plan",
             List.of(in.scope().project().cell(ProjectQuestions.TIME_ALLOWED)),
             in.tasks(BuildTask.SITE_SET_UP.id(), BuildTask.MOVE_IN.id())));

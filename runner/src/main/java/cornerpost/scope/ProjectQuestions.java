@@ -41,7 +41,8 @@ public final class ProjectQuestions {
           .upTo("120")
           .standard("9")
           .help(
-              "Months of hire, insurance, interest and rent in the budget. The checks compare it with the programme.");
+              "Months of rent and interest in the budget; hire and insurance have the share of them in"
+                  + " which the site is open. The checks compare both with the programme.");
   public static final Question PERMIT =
       Question.oneOf(PROJECT, "Permit", PermitClass.class)
           .standard(PermitClass.FULL)
