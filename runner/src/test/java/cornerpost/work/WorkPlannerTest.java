@@ -55,6 +55,9 @@ class WorkPlannerTest {
         .item("thing", "each", "1", "each", "no", "5,5,5")
         .item("window", "Windows and doors", "each", "1", "each", "no", "5,5,5", "no", "42")
         .item("door", "Windows and doors", "each", "1", "each", "no", "5,5,5", "no", "28")
+        .item("latch", "Windows and doors", "each", "1", "each", "no", "5,5,5", "no", "3")
+        .item("lintel", "Windows and doors", "each", "1", "each", "no", "9,9,9", "no", "21")
+        .item("glass", "Windows and doors", "each", "1", "each", "no", "1,1,1", "no", "14")
         .item("box", "Containers and haulage", "each", "1", "each", "no", "5,5,5", "no", "21")
         .hours("doing", "each", "1,2,4")
         .book();
@@ -223,6 +226,44 @@ class WorkPlannerTest {
     assertThat(before(plan, "set-windows")).contains(order.id());
     assertThat(before(plan, "set-doors")).contains(order.id());
     assertThat(before(plan, "inner-doors")).doesNotContain(order.id());
+  }
+
+  // Fifty each for window and door, ninety for lintels, ten for glass: dearest first. A latch is in
+  // stock, so with it the order is not for all that is bought of the group.
+  @Test
+  void an_order_is_named_by_its_goods_and_by_their_supplier_only_if_it_is_for_all_of_it() {
+    var one = List.of(line("w", BuildTask.SET_WINDOWS, "window", "doing"));
+    var latch = line("h", BuildTask.SET_DOORS, "latch", "doing");
+    var all =
+        List.of(
+            line("w", BuildTask.SET_WINDOWS, "window", "doing"),
+            line("d", BuildTask.SET_DOORS, "door", "doing"),
+            line("l", BuildTask.SET_DOORS, "lintel", "doing"),
+            line("g", BuildTask.SET_WINDOWS, "glass", "doing"));
+    var apart = new java.util.ArrayList<>(all);
+    apart.add(latch);
+    var house = Houses.oneBedroom();
+    var id = "order/windows-and-doors";
+    assertThat(task(plan(house, one), id).name()).isEqualTo("Order: window");
+    assertThat(task(plan(house, all), id).name()).isEqualTo("Order: windows and doors");
+    assertThat(task(plan(house, apart), id).name())
+        .isEqualTo("Order: lintel, door and 2 more of windows and doors");
+    assertThat(plan(house, List.of(latch)).task(id)).isEmpty();
+  }
+
+  // The goods in its name change with the house; the kind of supplier does not.
+  @Test
+  void an_own_link_finds_an_order_by_its_kind_of_supplier() {
+    var house =
+        with(
+            Houses.oneBedroom(),
+            List.of(own("A", "1", Map.of())),
+            List.of(link("Order: Windows and doors", "A", "0", DurationUnit.DAYS, 2)),
+            List.of(),
+            List.of(),
+            List.of());
+    var plan = plan(house, List.of(line("w", BuildTask.SET_WINDOWS, "window", "doing")));
+    assertThat(before(plan, "A")).contains("order/windows-and-doors");
   }
 
   // 13.2 h, crew of 2, day of 8 h: 0.825 d, up to 1 d (by hand; rounded up to half days).
