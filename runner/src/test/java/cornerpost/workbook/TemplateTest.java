@@ -280,8 +280,8 @@ class TemplateTest {
       double inside = Facts.supplied().figure("box.40hc.inside-length").asDouble(Unit.FT);
       assertThat(rooms.getCell(8).getNumericCellValue()).isEqualTo(inside);
       var right = workbook.getSheet("Openings").getRow(5);
-      assertThat(right.getCell(13).getStringCellValue()).isEqualTo("right side");
-      assertThat(right.getCell(14).getNumericCellValue()).isEqualTo(12);
+      assertThat(right.getCell(14).getStringCellValue()).isEqualTo("right side");
+      assertThat(right.getCell(15).getNumericCellValue()).isEqualTo(12);
       assertThat(workbook.getSheet("Calendars").getRow(4).getCell(10).getNumericCellValue())
           .isEqualTo(40);
     }
