@@ -47,6 +47,12 @@ public final class WallCuts {
     return cuts;
   }
 
+  /** Where an opening begins in the wall of this box, in which it is entered or comes out. */
+  public Figure offsetIn(Opening opening, Box box) {
+    if (opening.box().equals(box.id())) return opening.offset();
+    return scope.box(opening.box()).map(b -> comesOut(opening, b, box)).orElse(opening.offset());
+  }
+
   /**
    * Where a passage comes out: along the side as the two stand on the plot, at ends from the other
    * corner. Boxes that are turned are taken to begin together.
