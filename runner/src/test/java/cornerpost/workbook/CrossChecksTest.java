@@ -161,6 +161,20 @@ class CrossChecksTest {
         .isEqualTo(said);
   }
 
+  /** 1 January 2026 was a Thursday, 1 March 2027 is a Monday. */
+  @Test
+  void a_status_date_before_the_start_is_told() {
+    var early =
+        Edited.twoBox()
+            .date("Project!B6", LocalDate.of(2027, 3, 1))
+            .date("Project!B7", LocalDate.of(2026, 1, 1));
+    assertThat(early.messages())
+        .containsExactly(
+            "Project!B7: the status date, Thu 1 Jan 2026, is before the start date, Mon 1 Mar 2027;"
+                + " what is paid by time counts from it; leave it empty to plan from the start date");
+    assertThat(early.date("Project!B7", LocalDate.of(2027, 3, 1)).messages()).isEmpty();
+  }
+
   /** P2 is entered in A at 10.4 m; the same way entered again in B is the later row's fault. */
   @Test
   void a_passage_is_entered_once() {
