@@ -38,6 +38,8 @@ public final class WallCuts {
     for (var o : scope.openingsIn(box, wall)) cuts.add(new Cut(o, o.offset()));
     if (wall == Wall.ROOF) return cuts;
     for (var other : neighbours.behind(box, wall)) {
+      // by its place it stands at the opposite wall, so that a passage there leads elsewhere
+      if (neighbours.against(box, wall.facing()).contains(other)) continue;
       for (var o : scope.openingsIn(other, wall.facing())) {
         if (o.kind() != OpeningKind.PASS_THROUGH) continue;
         if (!neighbours.behind(other, o.wall()).contains(box)) continue;
