@@ -149,7 +149,8 @@ final class PlanRun {
     var supplied = CompletableFuture.supplyAsync(Facts::supplied);
     var opened = WorkbookReader.open(content, name);
     var early = opened.peek(ProjectQuestions.PRICE_BOOK).filter(n -> !n.isBlank());
-    var fetched = CompletableFuture.supplyAsync(() -> Fetched.of(this, request, early));
+    var cell = opened.cell(ProjectQuestions.PRICE_BOOK);
+    var fetched = CompletableFuture.supplyAsync(() -> Fetched.of(this, request, early, cell));
     var facts = supplied.join();
     var read = opened.read(facts);
     problems.addAll(read.problems());
@@ -161,7 +162,7 @@ final class PlanRun {
       var found =
           named.equals(early) || scope.isEmpty()
               ? fetched.join()
-              : Fetched.of(this, request, named);
+              : Fetched.of(this, request, named, cell);
       problems.addAll(found.problems);
       bookMark = found.mark;
       prices = found.book;
@@ -191,9 +192,10 @@ final class PlanRun {
   /** A price book as it was found and read. */
   private record Fetched(String mark, Optional<PriceBook> book, List<Problem> problems) {
 
-    static Fetched of(PlanRun run, Request request, Optional<String> named) {
+    static Fetched of(PlanRun run, Request request, Optional<String> named, Optional<String> cell) {
       try {
-        var contents = PriceBookFolder.find(request.prices, named, request.workbook, run.home);
+        var contents =
+            PriceBookFolder.find(request.prices, named, cell, request.workbook, run.home);
         if (contents.isEmpty()) return new Fetched("", Optional.empty(), List.of());
         var read = PriceBookReader.read(contents.get().name(), contents.get().files());
         return new Fetched(Fingerprint.of(contents.get()), read.book(), read.problems());

@@ -1,6 +1,8 @@
 package cornerpost.app;
 
+import cornerpost.measure.Spelling;
 import cornerpost.measure.Spoken;
+import cornerpost.scope.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,11 +25,12 @@ final class PriceBookFolder {
   /**
    * @param given the folder named on the command line: that of the book, or one that holds it
    * @param name what sheet Project says; empty if nothing
+   * @param cell where sheet Project says it
    * @param workbook beside which it may lie
    * @param home of the program, whose own books lie under {@code price-books}
    */
   static Optional<Contents> find(
-      Optional<Path> given, Optional<String> name, Path workbook, Path home)
+      Optional<Path> given, Optional<String> name, Optional<String> cell, Path workbook, Path home)
       throws RefusedException {
     if (given.isEmpty() && name.isEmpty()) return Optional.empty();
     var tried = new ArrayList<Path>();
@@ -44,10 +47,21 @@ final class PriceBookFolder {
       if (Files.isRegularFile(folder.resolve(MARK))) return Optional.of(read(folder));
     }
     var what = given.map(Path::toString).orElse(name.orElse(""));
+    var none = "there is no such price book (a folder with " + MARK + " in it)";
+    if (given.isPresent() || cell.isEmpty()) {
+      throw new RefusedException("Price book '" + what + "'", none, expected(home));
+    }
+    var place = cell.get().split("!", 2);
     throw new RefusedException(
-        "Price book '" + what + "'",
-        "there is no such price book (a folder with " + MARK + " in it)",
-        expected(home));
+        List.of(
+            Problem.fault(
+                place[0],
+                place.length > 1 ? place[1] : "",
+                "'" + what + "' (Price book): " + none,
+                expected(home)
+                    + Spelling.nearest(what, supplied(home))
+                        .map(n -> "; maybe '" + n + "'")
+                        .orElse(""))));
   }
 
   /** What would be right where no book is named, or none is found. */

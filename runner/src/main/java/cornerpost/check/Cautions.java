@@ -129,7 +129,8 @@ final class Cautions implements CheckRule {
             tasks));
   }
 
-  private static void foam(CheckInput in, List<Check> found) {
+  /** Where spray foam is chosen. */
+  static List<String> foamCells(CheckInput in) {
     var envelope = in.scope().envelope();
     var cells = new ArrayList<String>();
     for (var q :
@@ -140,6 +141,11 @@ final class Cautions implements CheckRule {
         cells.add(envelope.cell(q));
       }
     }
+    return cells;
+  }
+
+  private static void foam(CheckInput in, List<Check> found) {
+    var cells = foamCells(in);
     if (cells.isEmpty()) return;
     found.add(
         caution(

@@ -12,6 +12,7 @@ public final class Checks {
           new OutdoorAir(),
           new WayOut(),
           new BedroomsInLine(),
+          new OpeningsAcross(),
           new DoorLandings(),
           new SteelCutAway(),
           new JoinedBoxes(),

@@ -28,7 +28,7 @@ final class DoorLandings implements CheckRule {
     for (var box : in.scope().boxes()) {
       for (var o : in.scope().openingsOf(box)) {
         if (!RoomOpenings.door(o) || o.wall() == Wall.ROOF) continue;
-        if (!neighbours.against(box, o.wall()).isEmpty()) continue; // it leads into the next box
+        if (neighbours.before(box, o, in.facts())) continue; // it leads into the next box
         look(in, box, o).ifPresent(found::add);
       }
     }

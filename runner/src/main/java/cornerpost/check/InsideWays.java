@@ -1,6 +1,7 @@
 package cornerpost.check;
 
 import cornerpost.scope.DoorToNext;
+import cornerpost.scope.Joint;
 import cornerpost.scope.Neighbours;
 import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
@@ -15,9 +16,9 @@ import java.util.function.Predicate;
 
 /**
  * Which rooms of a house lead into which: rooms of a box in line through the doors between them,
- * and boxes through what is cut between them. Where a passage ends in the other box is known for
- * boxes that stand parallel; else it counts as leading to every room there, so that no way is
- * denied which there may be.
+ * and boxes through what is cut between them, a stair to a stacked one. Where a passage ends in the
+ * other box is known for boxes that stand parallel; else, as with a stair, it counts as leading to
+ * every room there, so that no way is denied which there may be.
  */
 final class InsideWays {
   private final CheckInput in;
@@ -48,11 +49,19 @@ final class InsideWays {
   }
 
   private boolean joined(Room a, Room b) {
-    if (!a.box().equals(b.box())) return passage(a, b) || passage(b, a);
+    if (!a.box().equals(b.box())) {
+      return stair(a, b) || stair(b, a) || passage(a, b) || passage(b, a);
+    }
     var line = in.scope().roomsOf(in.scope().box(a.box()).orElseThrow());
     int i = line.indexOf(a);
     int j = line.indexOf(b);
     return Math.abs(i - j) == 1 && line.get(Math.min(i, j)).towardsNext() != DoorToNext.WALL;
+  }
+
+  /** A box on top of another has a stair from it, which the takeoff measures. */
+  private boolean stair(Room above, Room below) {
+    var box = in.scope().box(above.box()).orElseThrow();
+    return box.joint() == Joint.STACKED && box.joinedTo().filter(below.box()::equals).isPresent();
   }
 
   private boolean passage(Room from, Room to) {

@@ -52,6 +52,27 @@ final class LicensedWork implements CheckRule {
               List.of(steel.cell()),
               in.tasks("weld-frames", "fit-frames")));
     }
+    foam(in, found);
     return found;
+  }
+
+  /** Of mixed work the sprayers do the foam; all of it by the owner leaves nobody trained. */
+  private static void foam(CheckInput in, List<Check> found) {
+    var insulation = in.scope().assignment(Trade.INSULATION);
+    var foam = Cautions.foamCells(in);
+    if (insulation == null || insulation.party() != Party.OWNER || foam.isEmpty()) return;
+    var cells = new ArrayList<>(List.of(insulation.cell()));
+    cells.addAll(foam);
+    found.add(
+        new Check(
+            "foam-by-owner",
+            Topic.SAFETY,
+            PROFESSIONAL,
+            "Insulation is down as the owner's own work, and spray foam is chosen: it is for trained"
+                + " sprayers with supplied air. Have that part done (mixed, on sheet Who does what),"
+                + " or choose batts or boards",
+            "US EPA guidance on spray polyurethane foam; 29 CFR 1910.1000",
+            cells,
+            in.tasks("wall-insulation", "ceiling-insulation", "underfloor-insulation")));
   }
 }

@@ -12,12 +12,17 @@ import cornerpost.scope.Opening;
 import cornerpost.scope.OpeningKind;
 import cornerpost.scope.OpeningQuestions;
 import cornerpost.scope.Wall;
+import cornerpost.scope.WallCuts;
+import cornerpost.scope.WallCuts.Cut;
 import cornerpost.trace.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** How much of each wall is cut away, and what steel stays between openings and at the corners. */
+/**
+ * How much of each wall is cut away, and what steel stays between openings and at the corners. A
+ * passage counts in the walls of both boxes.
+ */
 final class SteelCutAway implements CheckRule {
   private static final String ENGINEER = ": needs an engineer";
 
@@ -34,16 +39,17 @@ final class SteelCutAway implements CheckRule {
     return found;
   }
 
-  private static List<Opening> cutsIn(CheckInput in, Box box, Wall wall) {
-    return in.scope().openingsIn(box, wall).stream()
-        .filter(o -> o.kind() != OpeningKind.SLEEVE)
-        .sorted(Comparator.comparing((Opening o) -> o.offset().value()))
-        .toList();
+  private static List<Cut> cutsIn(CheckInput in, Box box, Wall wall) {
+    return new WallCuts(in.scope(), in.facts())
+        .in(box, wall).stream()
+            .filter(c -> c.opening().kind() != OpeningKind.SLEEVE)
+            .sorted(Comparator.comparing((Cut c) -> c.offset().value()))
+            .toList();
   }
 
   private static Check share(CheckInput in, Box box, Wall wall) {
     var length = box.fact(in.facts(), "length");
-    var widths = cutsIn(in, box, wall).stream().map(Opening::width).toList();
+    var widths = cutsIn(in, box, wall).stream().map(c -> c.opening().width()).toList();
     var cut = Figure.sum(Dimension.LENGTH, widths).over(length);
     var limit = in.limit("cut-share");
     boolean much = Say.less(limit, cut);
@@ -77,24 +83,27 @@ final class SteelCutAway implements CheckRule {
     var length = box.fact(in.facts(), "length");
     var cuts = cutsIn(in, box, wall);
     for (int i = 0; i < cuts.size(); i++) {
-      corners(in, cuts.get(i), length, found);
+      corners(in, box, cuts.get(i), length, found);
       for (var later : cuts.subList(i + 1, cuts.size())) {
-        if (none(cuts, cuts.get(i), later)) between(in, cuts.get(i), later, found);
+        if (saidElsewhere(box, cuts.get(i), later)) continue;
+        if (none(cuts, cuts.get(i), later)) between(in, box, cuts.get(i), later, found);
       }
     }
   }
 
-  private static void corners(CheckInput in, Opening o, Figure length, List<Check> found) {
+  private static void corners(CheckInput in, Box box, Cut cut, Figure length, List<Check> found) {
     var say = new Say(in);
-    for (var left : List.of(o.offset(), length.minus(end(o)))) {
+    var o = cut.opening();
+    for (var left : List.of(cut.offset(), length.minus(cut.end()))) {
       if (!Say.less(left, in.limit("corner-steel"))) continue;
       found.add(
           steel(
               in,
               o,
-              "corner",
+              "corner" + of(o, box),
               "Opening "
                   + o.id()
+                  + through(o, box)
                   + " leaves "
                   + say.length(left)
                   + " of sheet beside a corner post; at least "
@@ -104,23 +113,35 @@ final class SteelCutAway implements CheckRule {
     }
   }
 
-  private static Figure end(Opening o) {
-    return o.offset().plus(o.width());
+  /** Which wall is meant where a passage goes through the steel of two boxes. */
+  private static String through(Opening o, Box box) {
+    return o.box().equals(box.id()) ? "" : " in box " + box.id();
+  }
+
+  private static String of(Opening o, Box box) {
+    return o.box().equals(box.id()) ? "" : "/" + box.id();
+  }
+
+  /** Two passages out of the same other box leave as much sheet there as here. */
+  private static boolean saidElsewhere(Box box, Cut a, Cut b) {
+    return !a.opening().box().equals(box.id()) && a.opening().box().equals(b.opening().box());
   }
 
   /** Whether no third opening lies wholly between the two along the wall. */
-  private static boolean none(List<Opening> cuts, Opening a, Opening b) {
+  private static boolean none(List<Cut> cuts, Cut a, Cut b) {
     return cuts.stream()
         .filter(o -> o != a && o != b)
-        .noneMatch(o -> !Say.less(o.offset(), end(a)) && !Say.less(b.offset(), end(o)));
+        .noneMatch(o -> !Say.less(o.offset(), a.end()) && !Say.less(b.offset(), o.end()));
   }
 
   /**
    * The sheet between two openings is measured in the direction in which they are further apart,
    * along the wall or up it: one that stands above the other has sheet above it and none beside.
    */
-  private static void between(CheckInput in, Opening a, Opening b, List<Check> found) {
-    var sideways = b.offset().minus(end(a));
+  private static void between(CheckInput in, Box box, Cut first, Cut next, List<Check> found) {
+    var sideways = next.offset().minus(first.end());
+    var a = first.opening();
+    var b = next.opening();
     var lower = Say.less(b.sill(), a.sill()) ? b : a;
     var upper = lower == a ? b : a;
     var upwards = upper.sill().minus(lower.sill().plus(lower.height()));
@@ -132,12 +153,14 @@ final class SteelCutAway implements CheckRule {
         steel(
             in,
             a,
-            "between/" + b.id(),
+            "between/" + b.id() + of(a.box().equals(box.id()) ? b : a, box),
             (beside
                     ? "Openings " + a.id() + " and " + b.id() + " leave "
                     : "Opening " + upper.id() + " above opening " + lower.id() + " leaves ")
                 + say.length(apart)
-                + " of sheet between them, measured "
+                + " of sheet between them"
+                + (a.box().equals(b.box()) ? "" : " in box " + box.id())
+                + ", measured "
                 + (beside ? "along the wall" : "up the wall")
                 + "; at least "
                 + say.length(in.limit("pier-steel"))

@@ -3,6 +3,7 @@ package cornerpost.plan;
 import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.Scope;
 import cornerpost.takeoff.BuildTask;
+import cornerpost.work.NearIds;
 import cornerpost.work.WorkPlan;
 import cornerpost.work.WorkTask;
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ record Delay(
             OwnerSheet.DELAYS,
             d.cell(),
             found(d.event(), tasks),
-            "the entry is kept and changes nothing");
+            "the entry is kept and changes nothing" + NearIds.hint(d.event(), work));
       } else if (tasks.size() != 1) {
         problems.fault(
             OwnerSheet.DELAYS, d.cell(), found(d.event(), tasks), expected(d.event(), tasks, work));

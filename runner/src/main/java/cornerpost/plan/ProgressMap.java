@@ -1,5 +1,6 @@
 package cornerpost.plan;
 
+import cornerpost.measure.Spoken;
 import cornerpost.schedule.Progress;
 import cornerpost.schedule.WorkCalendar;
 import cornerpost.scope.LinkRelation;
@@ -7,6 +8,7 @@ import cornerpost.scope.OwnerSheet;
 import cornerpost.scope.ProgressEntry;
 import cornerpost.scope.ProjectQuestions;
 import cornerpost.scope.Scope;
+import cornerpost.work.NearIds;
 import cornerpost.work.WorkPlan;
 import cornerpost.work.WorkTask;
 import java.math.BigDecimal;
@@ -69,9 +71,9 @@ final class ProgressMap {
           OwnerSheet.PROGRESS,
           "",
           "nothing is noted as begun or done, and the plan is of "
-              + status
+              + Spoken.day(status)
               + ", after its start on "
-              + start,
+              + Spoken.day(start),
           "all work is planned from that day on; note what is done");
     }
     for (var e : scope.progress()) {
@@ -81,7 +83,7 @@ final class ProgressMap {
             OwnerSheet.PROGRESS,
             e.cell(),
             "no single task of this plan has the id '" + e.task() + "'",
-            "the entry is kept and changes nothing");
+            "the entry is kept and changes nothing" + NearIds.hint(e.task(), work));
       } else if (found.containsKey(tasks.get(0).id())) {
         problems.fault(
             OwnerSheet.PROGRESS,

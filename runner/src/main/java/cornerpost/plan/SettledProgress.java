@@ -1,5 +1,6 @@
 package cornerpost.plan;
 
+import cornerpost.measure.Spoken;
 import cornerpost.scope.ProgressEntry;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -36,7 +37,11 @@ record SettledProgress(ProgressEntry entry, List<Said> said) {
     if (finish.filter(d -> d.isAfter(status)).isPresent()) {
       said.add(
           new Said(
-              task + " finished on " + finish.get() + ", after the status date, " + status,
+              task
+                  + " finished on "
+                  + Spoken.day(finish.get())
+                  + ", after the status date, "
+                  + Spoken.day(status),
               "planned as not finished"));
       finish = Optional.empty();
       if (complete.filter(c -> c.compareTo(BigDecimal.ONE) >= 0).isPresent()) {
@@ -46,7 +51,11 @@ record SettledProgress(ProgressEntry entry, List<Said> said) {
     if (start.filter(d -> d.isAfter(status)).isPresent()) {
       said.add(
           new Said(
-              task + " started on " + start.get() + ", after the status date, " + status,
+              task
+                  + " started on "
+                  + Spoken.day(start.get())
+                  + ", after the status date, "
+                  + Spoken.day(status),
               finish.isPresent()
                   ? "taken as begun on the day it was finished"
                   : "planned as not begun"));
@@ -59,7 +68,11 @@ record SettledProgress(ProgressEntry entry, List<Said> said) {
     if (finish.isPresent() && start.filter(finish.get()::isBefore).isPresent()) {
       said.add(
           new Said(
-              task + " finished on " + finish.get() + ", before it started on " + start.get(),
+              task
+                  + " finished on "
+                  + Spoken.day(finish.get())
+                  + ", before it started on "
+                  + Spoken.day(start.get()),
               "taken as begun on the day it was finished"));
       start = finish;
     }

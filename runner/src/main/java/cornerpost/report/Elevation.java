@@ -8,6 +8,8 @@ import cornerpost.scope.OpeningKind;
 import cornerpost.scope.Scope;
 import cornerpost.scope.SiteQuestions;
 import cornerpost.scope.Wall;
+import cornerpost.scope.WallCuts;
+import cornerpost.scope.WallCuts.Cut;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -23,16 +25,24 @@ final class Elevation {
   private final Placed box;
   private final Wall wall;
   private final String id;
+  private final List<Cut> cuts;
   private Svg svg;
   private double text;
   private Crowd crowd;
 
-  Elevation(Scope scope, Placed box, Wall wall, String id) {
+  /**
+   * @param cuts what is cut out of any wall of the house
+   */
+  Elevation(Scope scope, WallCuts cuts, Placed box, Wall wall, String id) {
     this.scope = scope;
     this.units = scope.units();
     this.box = box;
     this.wall = wall;
     this.id = id;
+    this.cuts =
+        cuts.in(box.box(), wall).stream()
+            .sorted(Comparator.comparingDouble(c -> left(box, wall, c)))
+            .toList();
   }
 
   private double run() {
@@ -40,9 +50,9 @@ final class Elevation {
   }
 
   /** The left edge of an opening, seen from outside: the left side shows its door end at right. */
-  static double left(Placed box, Opening o) {
-    double offset = Placed.mm(o.offset());
-    return o.wall() == Wall.LEFT ? box.length() - offset - Placed.mm(o.width()) : offset;
+  static double left(Placed box, Wall wall, Cut cut) {
+    double offset = Placed.mm(cut.offset());
+    return wall == Wall.LEFT ? box.length() - offset - Placed.mm(cut.opening().width()) : offset;
   }
 
   FloorPlan.Drawing draw() {
@@ -68,10 +78,10 @@ final class Elevation {
       legs(under, ground);
     }
     crowd = new Crowd();
-    for (var o : openings()) crowd.take(hole(o));
+    for (var c : cuts) crowd.take(hole(c));
     crowd.take(new Placed.Patch(0, top - text * 3, run(), text * 3)); // above the roof
     crowd.take(new Placed.Patch(0, under - 5, run(), text * 3));
-    for (var o : openings()) opening(o);
+    for (var c : cuts) opening(c);
     chain(lowest + text * 2.2);
     heights(top, under, ground, grounded);
     return new FloorPlan.Drawing(svg.done(), own.name());
@@ -81,17 +91,14 @@ final class Elevation {
     return "Box " + box.box().id() + ", " + wall.label();
   }
 
-  private List<Opening> openings() {
-    return scope.openingsIn(box.box(), wall).stream()
-        .sorted(Comparator.comparingDouble(o -> left(box, o)))
-        .toList();
+  private double left(Cut cut) {
+    return left(box, wall, cut);
   }
 
   private String description() {
-    var all = openings();
-    if (all.isEmpty()) return "Seen from outside; no openings.";
+    if (cuts.isEmpty()) return "Seen from outside; no openings.";
     var words = new StringBuilder("Seen from outside, from the left: ");
-    for (var o : all) words.append(inWords(o)).append("; ");
+    for (var c : cuts) words.append(inWords(c.opening())).append("; ");
     return words.substring(0, words.length() - 2) + ".";
   }
 
@@ -140,9 +147,10 @@ final class Elevation {
     }
   }
 
-  private Placed.Patch hole(Opening o) {
+  private Placed.Patch hole(Cut cut) {
+    var o = cut.opening();
     double h = Placed.mm(o.height());
-    return new Placed.Patch(left(box, o), -Placed.mm(o.sill()) - h, Placed.mm(o.width()), h);
+    return new Placed.Patch(left(cut), -Placed.mm(o.sill()) - h, Placed.mm(o.width()), h);
   }
 
   /** The middle of its foot: in the opening, or beside one that is too small, on nothing drawn. */
@@ -170,8 +178,9 @@ final class Elevation {
     return places[0];
   }
 
-  private void opening(Opening o) {
-    var p = hole(o);
+  private void opening(Cut cut) {
+    var o = cut.opening();
+    var p = hole(cut);
     double x = p.u();
     double w = p.du();
     double h = p.dv();
@@ -208,9 +217,10 @@ final class Elevation {
   /** Along the wall: what stays, what is cut, what stays; vents and sleeves left aside. */
   private void chain(double y) {
     double at = 0;
-    for (var o : openings()) {
+    for (var c : cuts) {
+      var o = c.opening();
       if (o.kind() == OpeningKind.VENT || o.kind() == OpeningKind.SLEEVE) continue;
-      double x = left(box, o);
+      double x = left(c);
       if (x > at) piece(at, x, y);
       piece(x, x + Placed.mm(o.width()), y);
       at = Math.max(at, x + Placed.mm(o.width()));

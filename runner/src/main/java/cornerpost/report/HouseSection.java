@@ -4,6 +4,7 @@ import cornerpost.measure.UnitSystem;
 import cornerpost.plan.Plan;
 import cornerpost.scope.Opening;
 import cornerpost.scope.Wall;
+import cornerpost.scope.WallCuts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -68,10 +69,11 @@ final class HouseSection {
 
   private List<Figure> elevations(List<Placed> boxes) {
     var all = new ArrayList<Figure>();
+    var cuts = new WallCuts(plan.scope(), plan.facts());
     for (int b = 0; b < boxes.size(); b++) {
       for (var wall : WALLS) {
         var id = "wall-" + b + "-" + wall.ordinal();
-        var e = new Elevation(plan.scope(), boxes.get(b), wall, id);
+        var e = new Elevation(plan.scope(), cuts, boxes.get(b), wall, id);
         var drawing = e.draw();
         all.add(
             new Figure(

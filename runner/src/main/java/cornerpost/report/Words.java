@@ -105,7 +105,10 @@ final class Words {
   /** A short length, as openings are given: millimetres, or inches to the sixteenth. */
   static String size(BigDecimal metres, UnitSystem units) {
     if (units == UnitSystem.METRIC) {
-      return number(metres.multiply(BigDecimal.valueOf(1000)), 0);
+      return metres
+          .multiply(BigDecimal.valueOf(1000))
+          .setScale(0, RoundingMode.HALF_UP)
+          .toPlainString();
     }
     return Spoken.inches(metres);
   }

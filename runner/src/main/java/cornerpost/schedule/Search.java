@@ -37,7 +37,7 @@ final class Search {
       46; // up to 45 the other way finds every optimum known
   private static final int POPULATION = 300;
   private static final int POPULATION_FROM_BACK = 200;
-  private static final int POPULATION_OF_LARGE = 150;
+  private static final int POPULATION_OF_LARGE = 200;
   private static final int STALE_ROUNDS = 150;
   private static final int STALE_ROUNDS_FROM_BACK = 20;
   private static final double MOST_MOVED = 0.13;

@@ -20,7 +20,9 @@ public final class BoxQuestions {
           .optional()
           .help("The box it is joined to; empty where it stands alone.");
   public static final Question JOINT =
-      Question.oneOf(CONTAINERS, "Joint", Joint.class).standard(Joint.NONE);
+      Question.oneOf(CONTAINERS, "Joint", Joint.class)
+          .standard(Joint.NONE)
+          .help("A box stacked on top brings a stairwell and a stair inside.");
   public static final Question JOINT_LENGTH =
       Question.number(CONTAINERS, "Joint length", Unit.M, Unit.FT)
           .standard("0")

@@ -1,5 +1,6 @@
 package cornerpost.scope;
 
+import cornerpost.fact.Facts;
 import cornerpost.measure.Unit;
 import java.util.List;
 
@@ -45,6 +46,26 @@ public final class Neighbours {
         .toList();
   }
 
+  /**
+   * Whether one of them stands before some of an opening in a side or an end: a shorter box beside
+   * a longer one leaves the rest of its wall open to the sky.
+   */
+  public boolean before(Box box, Opening opening, Facts facts) {
+    var wall = opening.wall();
+    return against(box, wall).stream()
+        .anyMatch(
+            b -> {
+              if (!isSide(wall) || b.rotation().value().compareTo(box.rotation().value()) != 0) {
+                return true;
+              }
+              double begin = forward(box, b);
+              double end = begin + b.fact(facts, "length").asDouble(Unit.M);
+              double near = opening.offset().asDouble(Unit.M);
+              double far = near + opening.width().asDouble(Unit.M);
+              return far > begin && near < end;
+            });
+  }
+
   private List<Box> joined(Box box, Wall wall) {
     if (wall == Wall.ROOF) {
       return of(box).stream().filter(b -> names(b, box) && b.joint() == Joint.STACKED).toList();
@@ -57,12 +78,19 @@ public final class Neighbours {
 
   /** How far the other lies across the box or along it, as the box is turned, in metres. */
   private static double away(Box box, Box other, Wall wall) {
+    if (!isSide(wall)) return forward(box, other);
     double turn = Math.toRadians(-box.rotation().asDouble(Unit.ONE));
     double x = other.along().minus(box.along()).asDouble(Unit.M);
     double y = other.across().minus(box.across()).asDouble(Unit.M);
-    return isSide(wall)
-        ? y * Math.cos(turn) - x * Math.sin(turn)
-        : x * Math.cos(turn) + y * Math.sin(turn);
+    return y * Math.cos(turn) - x * Math.sin(turn);
+  }
+
+  /** How far the other's door end lies beyond the box's own, as the box is turned, in metres. */
+  private static double forward(Box box, Box other) {
+    double turn = Math.toRadians(-box.rotation().asDouble(Unit.ONE));
+    double x = other.along().minus(box.along()).asDouble(Unit.M);
+    double y = other.across().minus(box.across()).asDouble(Unit.M);
+    return x * Math.cos(turn) + y * Math.sin(turn);
   }
 
   private static boolean isSide(Wall wall) {

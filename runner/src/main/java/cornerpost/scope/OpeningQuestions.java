@@ -11,7 +11,9 @@ public final class OpeningQuestions {
       Question.text(OPENINGS, "Opening").help("A short name: W1, D1.");
   public static final Question BOX = Question.from(OPENINGS, "Box", Question.OwnList.BOXES);
   public static final Question WALL = Question.oneOf(OPENINGS, "Wall", Wall.class);
-  public static final Question KIND = Question.oneOf(OPENINGS, "Kind", OpeningKind.class);
+  public static final Question KIND =
+      Question.oneOf(OPENINGS, "Kind", OpeningKind.class)
+          .help("A pass-through is entered once, on either of the two boxes.");
   public static final Question WIDTH =
       Question.number(OPENINGS, "Width", Unit.MM, Unit.IN).from("50").upTo("16000");
   public static final Question HEIGHT =

@@ -38,7 +38,7 @@ final class Bearings implements TakeoffRule {
             Figure.sum(
                 Dimension.NONE,
                 Supports.groups(job).stream()
-                    .filter(g -> g.id().endsWith("between"))
+                    .filter(g -> g.id().endsWith("between") || g.id().endsWith("shared-end"))
                     .map(Supports.Group::count)
                     .toList()),
             Unit.EACH,

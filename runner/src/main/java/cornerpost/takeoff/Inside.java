@@ -19,13 +19,13 @@ import cornerpost.scope.ServiceEnd;
 import cornerpost.scope.ServicesQuestions;
 import cornerpost.scope.StudSection;
 import cornerpost.scope.Wall;
+import cornerpost.scope.WallCuts;
 import cornerpost.trace.Figure;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /**
  * The geometry inside the linings: build-ups, clear dimensions, partitions, and the openings as the
@@ -54,12 +54,14 @@ final class Inside {
   private final Job job;
   private final Shape shape;
   private final Neighbours neighbours;
+  private final WallCuts cuts;
   private final Answers envelope;
 
   Inside(Job job) {
     this.job = job;
     this.shape = new Shape(job);
     this.neighbours = new Neighbours(job.scope().boxes());
+    this.cuts = new WallCuts(job.scope(), job.facts());
     this.envelope = job.scope().envelope();
   }
 
@@ -187,7 +189,7 @@ final class Inside {
           case DOOR_END, BLIND_END ->
               shape.width(box).minus(shape.insideWidth(box)).over(2).plus(frameDepth());
         };
-    return opening.offset().minus(shell).atLeastZero();
+    return cuts.offsetIn(opening, box).minus(shell).atLeastZero();
   }
 
   // ---- openings -----------------------------------------------------------------------------
@@ -204,26 +206,15 @@ final class Inside {
 
   /**
    * The openings in a wall. A pass-through is entered once, in either of the two boxes it joins,
-   * and goes through the linings of both at the same offset.
+   * and goes through the linings of both.
    */
   List<Opening> openings(Box box, Wall wall) {
-    var all = new ArrayList<>(job.scope().openingsIn(box, wall));
-    for (var other : neighbours.behind(box, wall)) {
-      passThroughs(other, wall.facing())
-          .filter(o -> neighbours.behind(other, o.wall()).contains(box))
-          .forEach(all::add);
-    }
-    return List.copyOf(all);
+    return cuts.in(box, wall).stream().map(WallCuts.Cut::opening).toList();
   }
 
   /** The openings in the four walls. */
   List<Opening> openings(Box box) {
     return WALLS.stream().flatMap(w -> openings(box, w).stream()).toList();
-  }
-
-  private Stream<Opening> passThroughs(Box box, Wall wall) {
-    return job.scope().openingsIn(box, wall).stream()
-        .filter(o -> o.kind() == OpeningKind.PASS_THROUGH);
   }
 
   /**

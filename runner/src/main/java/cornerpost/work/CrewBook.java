@@ -1,5 +1,6 @@
 package cornerpost.work;
 
+import cornerpost.measure.Spelling;
 import cornerpost.measure.Unit;
 import cornerpost.price.PriceBook;
 import cornerpost.scope.CalendarEntry;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Who works, how many of them, and when. A row of sheet Crews overrides the crew of its name. */
 final class CrewBook {
@@ -97,6 +99,22 @@ final class CrewBook {
                     limited || isEntered(l.name()) ? l.available() : asked(l, tasks),
                     open.contains(l.name()) ? "" : l.calendar()))
         .toList();
+  }
+
+  /** A number that limits nobody: what stands on sheet Crews is meant for some task. */
+  void sayUnused(List<WorkTask> tasks) {
+    var used = new TreeSet<String>();
+    for (var t : tasks) used.addAll(t.demands().keySet());
+    for (var c : scope.crews()) {
+      if (used.contains(c.name())) continue;
+      faults.remark(
+          c.cell(),
+          "no task asks for crew '" + c.name() + "'",
+          "it changes nothing"
+              + Spelling.nearest(c.name(), used)
+                  .map(n -> "; maybe '" + n + "', as the plan calls it")
+                  .orElse("; the plan's own crews go by the names of packages on Who does what"));
+    }
   }
 
   private boolean isEntered(String crew) {

@@ -2,7 +2,6 @@ package cornerpost.work;
 
 import cornerpost.price.OwnTaskStage;
 import cornerpost.scope.DurationUnit;
-import cornerpost.scope.OwnLink;
 import cornerpost.scope.OwnTask;
 import cornerpost.scope.Scope;
 import cornerpost.takeoff.BuildTask;
@@ -130,8 +129,8 @@ final class OwnNetwork {
     var index = new Index(tasks);
     var all = new ArrayList<WorkLink>();
     for (var link : scope.ownLinks()) {
-      var before = index.find(link, link.before());
-      var after = index.find(link, link.after());
+      var before = index.find(link.cell(), link.before());
+      var after = index.find(link.afterCell(), link.after());
       if (before.isEmpty() || after.isEmpty()) continue;
       if (ids(before).equals(ids(after))) {
         faults.fault(
@@ -172,7 +171,7 @@ final class OwnNetwork {
       return name.strip().toLowerCase(java.util.Locale.ROOT);
     }
 
-    List<WorkTask> find(OwnLink link, String idOrName) {
+    List<WorkTask> find(String cell, String idOrName) {
       var found = byId.get(idOrName.strip());
       if (found != null) return found;
       var named = byName.getOrDefault(key(idOrName), List.of());
@@ -184,19 +183,27 @@ final class OwnNetwork {
       }
       if (named.size() > 1) {
         faults.fault(
-            link.cell(),
+            cell,
             "'" + idOrName + "' is the name of " + named.size() + " tasks",
             "one of their ids: " + String.join(", ", named.stream().map(WorkTask::id).toList()));
       } else if (scope.generatesTasks() && isOfTheBuild(idOrName)) {
         faults.remark(
-            link.cell(),
+            cell,
             "'" + idOrName + "' is not in this plan",
             "the link is kept and not used; it counts again when the task is needed");
       } else {
         faults.fault(
-            link.cell(), "no task '" + idOrName + "'", "the id or name of a task of this plan");
+            cell,
+            "no task '" + idOrName + "'",
+            "expected the id or the name of a task of this plan" + near(idOrName));
       }
       return List.of();
+    }
+
+    private String near(String idOrName) {
+      var near =
+          NearIds.of(idOrName, byId.values().stream().flatMap(List::stream).distinct().toList());
+      return near.isEmpty() ? "" : "; near to it: " + String.join(", ", near);
     }
 
     private static boolean isOfTheBuild(String idOrName) {

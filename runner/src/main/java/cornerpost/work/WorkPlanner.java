@@ -80,7 +80,10 @@ public final class WorkPlanner {
     var own = new OwnNetwork(scope, crews, faults);
     tasks.addAll(own.tasks(List.copyOf(tasks)));
     links.addAll(own.links(tasks));
-    if (scope.generatesTasks()) closeEnds();
+    if (scope.generatesTasks()) {
+      closeEnds();
+      crews.sayUnused(tasks);
+    }
     if (faults.any()) return new Result(Optional.empty(), faults.all());
     return new Result(
         Optional.of(

@@ -22,6 +22,9 @@ final class BoxChecks {
   /** Length in no room that is worth a word. */
   private static final BigDecimal LEFT_OVER_M = new BigDecimal("0.1");
 
+  /** Boxes set out to the inch or with a joint between them may be this much into each other. */
+  private static final double OVERLAP_M = 0.1;
+
   private final Scope scope;
   private final Facts facts;
   private final FaultLog faults;
@@ -40,7 +43,99 @@ final class BoxChecks {
       if (box.row().has(BoxQuestions.JOINT)) joint(box, boxes);
       rooms(box);
     }
+    places(boxes);
     deckSide();
+  }
+
+  /** Two boxes on the ground of which the one stands in the other; said at the later one. */
+  private void places(List<Box> boxes) {
+    for (int i = 0; i < boxes.size(); i++) {
+      for (var other : boxes.subList(0, i)) {
+        if (!placed(boxes.get(i)) || !placed(other) || !within(boxes.get(i), other)) continue;
+        faults.remarkAt(
+            boxes.get(i).row().cell(BoxQuestions.ALONG),
+            "box '" + boxes.get(i).id() + "' stands where box '" + other.id() + "' stands",
+            "expected a place of its own under Position along and Position across: drawings and"
+                + " checks go by it"
+                + beside(boxes.get(i), other));
+        break;
+      }
+    }
+  }
+
+  private String beside(Box box, Box other) {
+    boolean joined =
+        box.row().has(BoxQuestions.JOINT)
+            && box.joint() == Joint.SIDE_BY_SIDE
+            && box.joinedTo().filter(other.id()::equals).isPresent();
+    if (!joined) return "";
+    return metres(other, "width", facts)
+        .map(
+            w ->
+                "; on the right side of '"
+                    + other.id()
+                    + "' it lies "
+                    + tape.large(w)
+                    + " further across")
+        .orElse("");
+  }
+
+  /** Whether its place on the plot is known, and it is on the ground. */
+  private boolean placed(Box box) {
+    var row = box.row();
+    return row.has(BoxQuestions.ALONG)
+        && row.has(BoxQuestions.ACROSS)
+        && row.has(BoxQuestions.ROTATION)
+        && row.has(BoxQuestions.JOINT)
+        && box.joint() != Joint.STACKED
+        && metres(box, "length", facts).isPresent()
+        && metres(box, "width", facts).isPresent();
+  }
+
+  /** Whether two rectangles share ground, a decimetre of overlap allowed: no line parts them. */
+  private boolean within(Box a, Box b) {
+    var one = corners(a);
+    var two = corners(b);
+    for (var box : List.of(a, b)) {
+      double turn = turn(box);
+      for (double angle : new double[] {turn, turn + Math.PI / 2}) {
+        double begin = Math.max(least(one, angle), least(two, angle));
+        double end = Math.min(-least(one, angle + Math.PI), -least(two, angle + Math.PI));
+        if (end - begin < OVERLAP_M) return false;
+      }
+    }
+    return true;
+  }
+
+  private static double least(double[][] corners, double angle) {
+    double least = Double.POSITIVE_INFINITY;
+    for (var c : corners) {
+      least = Math.min(least, c[0] * Math.cos(angle) + c[1] * Math.sin(angle));
+    }
+    return least;
+  }
+
+  private static double turn(Box box) {
+    return Math.toRadians(-box.rotation().in(Unit.ONE).doubleValue());
+  }
+
+  /** On the plot, in metres: x along, y across to the right hand. */
+  private double[][] corners(Box box) {
+    double length = metres(box, "length", facts).orElseThrow().doubleValue();
+    double width = metres(box, "width", facts).orElseThrow().doubleValue();
+    double x = box.along().in(Unit.M).doubleValue();
+    double y = box.across().in(Unit.M).doubleValue();
+    double a = turn(box);
+    var corners = new double[4][];
+    for (int i = 0; i < 4; i++) {
+      double u = i % 2 == 0 ? 0 : length;
+      double v = i < 2 ? 0 : width;
+      corners[i] =
+          new double[] {
+            x + u * Math.cos(a) - v * Math.sin(a), y + u * Math.sin(a) + v * Math.cos(a)
+          };
+    }
+    return corners;
   }
 
   /** A dimension of a box, in metres; empty where the size or the fact is missing. */

@@ -53,7 +53,10 @@ final class OpeningChecks {
       overlap(opening, before);
       before.add(opening);
     }
-    for (var opening : before) comesOutAt(opening, before);
+    for (var opening : before) {
+      leadsInto(opening);
+      comesOutAt(opening, before);
+    }
   }
 
   private static boolean isComplete(Opening opening) {
@@ -171,8 +174,8 @@ final class OpeningChecks {
   }
 
   /**
-   * A passage goes through the facing wall of the next box at the same place, where nothing else
-   * may be; one entered in both boxes is reported at the later row.
+   * A passage goes through the facing wall of the next box where that stands, and nothing else may
+   * be; one entered in both boxes is reported at the later row.
    */
   private void comesOutAt(Opening passage, List<Opening> all) {
     if (passage.kind() != OpeningKind.PASS_THROUGH || passage.wall() == Wall.ROOF) return;
@@ -184,7 +187,7 @@ final class OpeningChecks {
       if (other.wall() != passage.wall().facing()) continue;
       if (other.kind() == OpeningKind.PASS_THROUGH && later) continue;
       var to = box(other).filter(next::contains);
-      var start = to.flatMap(b -> startFrom(passage.wall(), other, b));
+      var start = to.flatMap(b -> startFrom(passage.wall(), other, from.get(), b));
       if (start.isEmpty()
           || !crosses(start.get(), other.width(), passage.offset(), passage.width())
           || !crosses(other.sill(), other.height(), passage.sill(), passage.height())) {
@@ -214,10 +217,54 @@ final class OpeningChecks {
         .filter(b -> b.row().has(BoxQuestions.ID) && b.row().has(BoxQuestions.JOINT));
   }
 
+  private static boolean straight(Box box) {
+    var row = box.row();
+    return row.has(BoxQuestions.ALONG)
+        && row.has(BoxQuestions.ROTATION)
+        && box.rotation().value().signum() == 0;
+  }
+
+  /**
+   * A passage in a long side of which no box stands behind the whole: it would lead, in part, into
+   * the open.
+   */
+  private void leadsInto(Opening passage) {
+    boolean side = passage.wall() == Wall.LEFT || passage.wall() == Wall.RIGHT;
+    if (passage.kind() != OpeningKind.PASS_THROUGH || !side) return;
+    var from = box(passage);
+    if (from.isEmpty() || !straight(from.get())) return;
+    var next = new Neighbours(whole().toList()).behind(from.get(), passage.wall());
+    if (next.isEmpty() || !next.stream().allMatch(OpeningChecks::straight)) return;
+    var near = passage.offset().in(Unit.M);
+    var far = near.add(passage.width().in(Unit.M));
+    for (var b : next) {
+      var length = BoxChecks.metres(b, "length", facts);
+      if (length.isEmpty()) return;
+      var begin = b.along().minus(from.get().along()).in(Unit.M);
+      if (!over(begin, near) && !over(far, begin.add(length.get()))) return;
+    }
+    var b = next.get(0);
+    var begin = b.along().minus(from.get().along()).in(Unit.M);
+    faults.faultAt(
+        passage.row().cell(OpeningQuestions.OFFSET),
+        "passage '%s' takes %s to %s, not all of it before box '%s'"
+            .formatted(passage.id(), tape.large(near), tape.large(far), b.id()),
+        "expected it within the length of the next box, which stands from "
+            + tape.large(begin)
+            + " to "
+            + tape.large(begin.add(BoxChecks.metres(b, "length", facts).orElseThrow()))
+            + " along this one by the positions on sheet Containers");
+  }
+
   /** Where it begins as the passage's offset counts: at ends that meet, from the other corner. */
-  private Optional<Figure> startFrom(Wall passage, Opening other, Box box) {
+  private Optional<Figure> startFrom(Wall passage, Opening other, Box from, Box box) {
     return switch (passage) {
-      case LEFT, RIGHT, ROOF -> Optional.of(other.offset());
+      case LEFT, RIGHT ->
+          Optional.of(
+              straight(from) && straight(box)
+                  ? other.offset().plus(box.along()).minus(from.along())
+                  : other.offset());
+      case ROOF -> Optional.of(other.offset());
       case DOOR_END, BLIND_END ->
           run(box, other.wall())
               .map(run -> Figure.constant(run.toPlainString(), Unit.M))

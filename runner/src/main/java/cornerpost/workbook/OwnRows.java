@@ -272,7 +272,8 @@ final class OwnRows {
                     r.option(OwnLinkQuestions.RELATION, LinkRelation.class),
                     r.figure(OwnLinkQuestions.LAG).value(),
                     r.option(OwnLinkQuestions.LAG_UNIT, DurationUnit.class),
-                    r.cell(OwnLinkQuestions.BEFORE)))
+                    r.cell(OwnLinkQuestions.BEFORE),
+                    r.cell(OwnLinkQuestions.AFTER)))
         .toList();
   }
 

@@ -1,6 +1,7 @@
 package cornerpost.workbook;
 
 import cornerpost.fact.Facts;
+import cornerpost.measure.Spoken;
 import cornerpost.scope.Answer;
 import cornerpost.scope.Answers;
 import cornerpost.scope.Box;
@@ -44,8 +45,24 @@ final class ScopeChecks {
     this.faults = faults;
   }
 
+  /** Most often a slip in the year; what is paid by time then counts from that day. */
+  private void statusDate() {
+    var project = scope.project();
+    var status = project.findDate(ProjectQuestions.STATUS);
+    var start = project.findDate(ProjectQuestions.START);
+    if (status.isEmpty() || start.isEmpty() || !status.get().isBefore(start.get())) return;
+    faults.remarkAt(
+        project.cell(ProjectQuestions.STATUS),
+        "the status date, "
+            + Spoken.day(status.get())
+            + ", is before the start date, "
+            + Spoken.day(start.get()),
+        "what is paid by time counts from it; leave it empty to plan from the start date");
+  }
+
   Scope checked() {
     ids();
+    statusDate();
     if (house && scope.boxes().isEmpty()) none(OwnerSheet.CONTAINERS, "box");
     if (house && scope.rooms().isEmpty()) none(OwnerSheet.ROOMS, "room");
     if (!house && scope.ownTasks().isEmpty()) none(OwnerSheet.OWN_TASKS, "task");

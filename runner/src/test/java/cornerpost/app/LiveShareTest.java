@@ -32,7 +32,9 @@ class LiveShareTest {
     var scope =
         WorkbookReader.read(Files.readAllBytes(file), "x.xlsx", facts).scope().orElseThrow();
     var name = Optional.of(scope.project().text(ProjectQuestions.PRICE_BOOK));
-    var book = PriceBookFolder.find(Optional.empty(), name, file, Runs.HOME).orElseThrow();
+    var book =
+        PriceBookFolder.find(Optional.empty(), name, Optional.empty(), file, Runs.HOME)
+            .orElseThrow();
     var prices = PriceBookReader.read(book.name(), book.files()).book();
     var estimate =
         Estimator.estimate(scope, Takeoff.measure(scope, facts), prices, facts)

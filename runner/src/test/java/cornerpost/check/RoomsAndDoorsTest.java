@@ -6,6 +6,7 @@ import static cornerpost.scope.DoorToNext.HINGED;
 import static cornerpost.scope.DoorToNext.OPEN;
 import static cornerpost.scope.DoorToNext.SLIDING;
 import static cornerpost.scope.OpeningKind.DOOR;
+import static cornerpost.scope.OpeningKind.PASS_THROUGH;
 import static cornerpost.scope.OpeningKind.SLIDING_DOOR;
 import static cornerpost.scope.OpeningKind.VENT;
 import static cornerpost.scope.OpeningKind.WINDOW;
@@ -20,9 +21,14 @@ import cornerpost.fact.Facts;
 import cornerpost.price.Estimator;
 import cornerpost.scope.DeckAndRoofQuestions;
 import cornerpost.scope.DoorToNext;
+import cornerpost.scope.Joint;
+import cornerpost.scope.Party;
 import cornerpost.scope.Question;
 import cornerpost.scope.RoomUse;
+import cornerpost.scope.Scope;
 import cornerpost.scope.SiteQuestions;
+import cornerpost.scope.Trade;
+import cornerpost.scope.Wall;
 import cornerpost.takeoff.Houses;
 import cornerpost.takeoff.Takeoff;
 import cornerpost.work.WorkPlan;
@@ -56,7 +62,10 @@ class RoomsAndDoorsTest {
       Map<Question, Object> more,
       List<List<Object>> rooms,
       List<List<Object>> openings) {
-    var scope = Houses.ofRooms(more, rooms, openings);
+    return look(rule, Houses.ofRooms(more, rooms, openings));
+  }
+
+  private static List<Check> look(CheckRule rule, Scope scope) {
     var estimate = Estimator.estimate(scope, List.of(), Optional.empty(), FACTS);
     return rule.look(
         new CheckInput(
@@ -233,5 +242,96 @@ class RoomsAndDoorsTest {
             find(found, "steel-left/W1/between/W2").orElseThrow().message().replace('\u00a0', ' '))
         .startsWith(
             "Openings W1 and W2 leave 1′ 0″ of sheet between them, measured along the wall");
+  }
+
+  // A passage goes through the steel of both boxes: 2,400 of 6,058 mm is 40 %, 2,400 of 12,192 is
+  // 20 %. It begins 2 m along both walls, 1 m beyond the end of a window of 1 m in the shorter box
+  // that begins at 0.4 m: 2.0 - 1.4 = 0.6; one that begins at 0.5 leaves half a metre.
+  @ParameterizedTest(name = "passage entered in box {0}")
+  @CsvSource({"A, RIGHT", "B, LEFT"})
+  void a_passage_is_cut_out_of_both_boxes(String box, Wall wall) {
+    var found =
+        look(
+            new SteelCutAway(),
+            Houses.shorterBoxJoined(
+                Joint.SIDE_BY_SIDE,
+                List.of(List.of("P1", box, wall, PASS_THROUGH, "2400", "2100", "0", "2"))));
+    var shorter = find(found, "cut-share/B/left side").orElseThrow();
+    assertThat(shorter.severity()).isEqualTo(PROFESSIONAL);
+    assertThat(shorter.message()).contains("40 % of its 6.06 m is cut away (1 opening)");
+    var longer = find(found, "cut-share/A/right side").orElseThrow();
+    assertThat(longer.severity()).isEqualTo(NOTE);
+    assertThat(longer.message()).contains("20 % of its 12.19 m is cut away (1 opening)");
+  }
+
+  @Test
+  void sheet_beside_a_passage_is_said_of_the_box_in_which_it_is_too_narrow() {
+    var found =
+        look(
+            new SteelCutAway(),
+            Houses.shorterBoxJoined(
+                Joint.SIDE_BY_SIDE,
+                List.of(List.of("P1", "A", RIGHT, PASS_THROUGH, "2400", "2100", "0", "3.5"))));
+    // 6.058 - 3.5 - 2.4 = 0.158 m to the corner post of the shorter box
+    var near = found.stream().filter(c -> c.id().startsWith("steel-left/P1")).toList();
+    assertThat(near).extracting(Check::id).containsExactly("steel-left/P1/corner/B");
+    assertThat(near.get(0).message())
+        .startsWith("Opening P1 in box B leaves 0.16 m of sheet beside a corner post");
+  }
+
+  // The shorter box ends 6.058 m along: a door at 5 m opens into it, one at 7 m into the air.
+  @ParameterizedTest(name = "a door {0} m along")
+  @CsvSource({"5, false", "7, true"})
+  void a_door_beyond_the_end_of_the_next_box_asks_for_a_landing(String offset, boolean said) {
+    var found =
+        look(
+            new DoorLandings(),
+            Houses.shorterBoxJoined(
+                Joint.SIDE_BY_SIDE,
+                List.of(List.of("D2", "A", RIGHT, DOOR, "900", "2100", "0", offset))));
+    assertThat(found.stream().map(Check::id).toList())
+        .isEqualTo(said ? List.of("landing/D2") : List.of());
+  }
+
+  // The takeoff has a stair to every box on another (docs/rules-inside.md), so its rooms are
+  // reached; two corners of a 20 ft box on a 40 ft one stand over no corner post (ISO 668 lengths).
+  @Test
+  void a_box_on_top_is_reached_by_its_stair_and_asks_for_posts_where_it_is_shorter() {
+    var scope = Houses.shorterBoxJoined(Joint.STACKED, List.of());
+    assertThat(look(new BedroomsInLine(), scope)).isEmpty();
+    var stacked = find(look(new JoinedBoxes(), scope), "stacked/B").orElseThrow();
+    assertThat(stacked.message())
+        .contains("It is not as long as box A", "The bill holds one stair inside");
+  }
+
+  // By hand: the living room ends 80 mm of end wall + 6 m = 6.08 m along. A door from 5.5 to 6.4 m
+  // lies across its partition; one from 6.1 or to 6.0 m does not. A passage entered in the hall of
+  // the longer box is across nothing in the shorter, whose one room has no partition.
+  @ParameterizedTest(name = "{0} m along, {1} mm wide: {2}")
+  @CsvSource({"5.5, 900, true", "6.1, 900, false", "5.1, 900, false", "5.9, 200, true"})
+  void an_opening_across_a_partition_is_said(String offset, String width, boolean said) {
+    var found =
+        look(
+            new OpeningsAcross(),
+            Houses.shorterBoxJoined(
+                Joint.SIDE_BY_SIDE,
+                List.of(List.of("W2", "A", LEFT, WINDOW, width, "1000", "900", offset))));
+    assertThat(found.stream().map(Check::id).toList())
+        .isEqualTo(said ? List.of("across/W2/Living") : List.of());
+    for (var c : found) {
+      assertThat(c.message()).contains("between Living and Hall at 6.08 m");
+    }
+  }
+
+  // The standard choice is closed-cell spray foam (docs/workbook.md); EPA: for trained sprayers.
+  @ParameterizedTest(name = "insulation by {0}: {1}")
+  @CsvSource({"OWNER, true", "MIXED, false", "HIRED, false"})
+  void foam_sprayed_by_the_owner_alone_is_said(Party party, boolean said) {
+    var found =
+        look(
+            new LicensedWork(),
+            Houses.shorterBoxJoined(
+                Joint.SIDE_BY_SIDE, List.of(), Map.of(Trade.INSULATION, party)));
+    assertThat(find(found, "foam-by-owner").isPresent()).isEqualTo(said);
   }
 }

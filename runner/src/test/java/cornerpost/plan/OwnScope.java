@@ -149,7 +149,8 @@ final class OwnScope {
             relation,
             new BigDecimal(lag),
             unit,
-            "Own links!A" + (links.size() + 2)));
+            "Own links!A" + (links.size() + 2),
+            "Own links!B" + (links.size() + 2)));
     return this;
   }
 

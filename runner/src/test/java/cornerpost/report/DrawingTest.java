@@ -73,6 +73,29 @@ class DrawingTest {
     at(Page.with(US.id("wall-0-1"), "data-opening", "W3"), 8991.6, -2133.6, 1524, 1219.2);
   }
 
+  // A passage is cut out of both boxes. Entered 2,000 mm along the right side of a box 12,192 mm
+  // long, 2,400 mm wide; the next box begins 1,000 mm further along, so there it lies 1,000 mm
+  // along; its left side of 6,058 mm shows the door end at the right: 6,058 - 1,000 - 2,400 =
+  // 2,658.
+  @Test
+  void a_passage_is_drawn_in_the_walls_of_both_boxes() {
+    var page =
+        page(
+            SamplePlan.house(UnitSystem.METRIC)
+                .box(
+                    BoxQuestions.ID, "B",
+                    BoxQuestions.SIZE, "20 ft",
+                    BoxQuestions.JOINED_TO, "A",
+                    BoxQuestions.JOINT, "side by side",
+                    BoxQuestions.JOINT_LENGTH, "6.058",
+                    BoxQuestions.ALONG, "1",
+                    BoxQuestions.ACROSS, "2.438")
+                .opening(
+                    "P1", "A", "right side", "pass-through to next box", "2400", "2100", "0", "2"));
+    at(Page.with(page.id("wall-0-1"), "data-opening", "P1"), 2000, -2100, 2400, 2100);
+    at(Page.with(page.id("wall-1-0"), "data-opening", "P1"), 2658, -2100, 2400, 2100);
+  }
+
   @Test
   void wall_stands_on_the_floor_line_with_its_whole_height() {
     // floor at 0, underside of the roof 2,698 above it, box 2,896 high

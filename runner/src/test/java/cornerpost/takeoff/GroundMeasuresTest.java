@@ -3,6 +3,7 @@ package cornerpost.takeoff;
 import static cornerpost.takeoff.TestScopes.amount;
 import static cornerpost.takeoff.TestScopes.has;
 import static cornerpost.takeoff.TestScopes.si;
+import static cornerpost.takeoff.Variants.form;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -86,17 +87,72 @@ class GroundMeasuresTest {
           case STACKED -> 6;
         };
     assertThat(amount(lines, "supports/count", Unit.ONE)).isEqualTo(expected);
-    double carried =
-        lines.stream()
-            .filter(l -> l.id().startsWith("supports/") && l.id().endsWith("/load"))
-            .mapToDouble(
-                l ->
-                    l.quantity().asDouble(Unit.KG)
-                        * amount(lines, l.id().replace("/load", "/count"), Unit.ONE))
-            .sum();
-    assertThat(carried)
+    assertThat(carried(lines))
         .isCloseTo(
             amount(lines, "load/A", Unit.KG) + amount(lines, "load/B", Unit.KG), within(1e-6));
+  }
+
+  // By hand, a 20 ft box (6,058 mm) beside a 40 ft one (12,192 mm), both rows from the same end.
+  // Three a side: 0, 6,096, 12,192 and 0, 3,029, 6,058: two places the same (38 mm apart), so
+  // 6 + 6 - 2. Two a side: only the first, 4 + 4 - 1. Four a side: 0, 4,064, 8,128, 12,192 and 0,
+  // 2,019, 4,039, 6,058: 0 and 4,064, so 8 + 8 - 2. Five: 0, 3,048, 6,096 of 0, 1,515, 3,029,
+  // 4,544,
+  // 6,058, so 10 + 10 - 3. A 40 ft beside a 45 ft one meets it at the first only.
+  @ParameterizedTest(name = "{0} beside {1}, {2} a side: {3}")
+  @CsvSource({
+    "TWENTY_HIGH, FORTY_HIGH, 3, 10",
+    "FORTY_HIGH, TWENTY_HIGH, 3, 10",
+    "TWENTY_HIGH, FORTY_HIGH, 2, 7",
+    "TWENTY_HIGH, FORTY_HIGH, 4, 14",
+    "TWENTY_HIGH, FORTY_HIGH, 5, 17",
+    "FORTY_HIGH, FORTY_FIVE_HIGH, 3, 11",
+    "FORTY_HIGH, FORTY_HIGH, 3, 9",
+  })
+  void boxes_of_different_length_share_the_supports_that_meet(
+      BoxSize one, BoxSize other, String aSide, double count) {
+    var lines =
+        Variants.sideBySide(UnitSystem.METRIC, one, other)
+            .with(SiteQuestions.SUPPORTS_A_SIDE, aSide)
+            .measured(RULES);
+    assertThat(amount(lines, "supports/count", Unit.ONE)).isEqualTo(count);
+    assertThat(carried(lines))
+        .isCloseTo(
+            amount(lines, "load/A", Unit.KG) + amount(lines, "load/B", Unit.KG), within(1e-6));
+  }
+
+  // Statics: a 20 ft box on a 40 ft one stands with two corners over the middle of it, where there
+  // is no corner post; a quarter of it comes down there beside the half of the lower box's side.
+  @Test
+  void a_shorter_box_on_top_comes_down_between_the_corners_too() {
+    var lines =
+        form(UnitSystem.METRIC)
+            .box("A", BoxQuestions.SIZE, BoxSize.FORTY_HIGH)
+            .box(
+                "B",
+                BoxQuestions.SIZE,
+                BoxSize.TWENTY_HIGH,
+                BoxQuestions.JOINED_TO,
+                "A",
+                BoxQuestions.JOINT,
+                Joint.STACKED,
+                BoxQuestions.JOINT_LENGTH,
+                si("6.058"))
+            .with(SiteQuestions.SUPPORTS_A_SIDE, "3")
+            .measured(RULES);
+    assertThat(amount(lines, "supports/A/between/load", Unit.KG))
+        .isCloseTo(
+            amount(lines, "load/A", Unit.KG) / 4 + amount(lines, "load/B", Unit.KG) / 4,
+            within(1e-6));
+  }
+
+  private static double carried(List<Line> lines) {
+    return lines.stream()
+        .filter(l -> l.id().startsWith("supports/") && l.id().endsWith("/load"))
+        .mapToDouble(
+            l ->
+                l.quantity().asDouble(Unit.KG)
+                    * amount(lines, l.id().replace("/load", "/count"), Unit.ONE))
+        .sum();
   }
 
   // By hand: 6 pads of 450 x 450 x 600 mm = 0.729 m3 = 0.953 cu yd = 25.7 cu ft; with 10 % waste

@@ -91,6 +91,64 @@ public final class Houses {
     return house.scope();
   }
 
+  /**
+   * A 40 ft high cube A and a 20 ft one B, joined to it, both beginning at the same end; floors 600
+   * mm above the ground, a deck along the left side of A. A holds a living room of 6 m and a hall,
+   * B one bedroom.
+   *
+   * @param openings name, box, wall, kind, then width, height and sill in millimetres and offset in
+   *     metres
+   */
+  public static Scope shorterBoxJoined(Joint joint, List<List<Object>> openings) {
+    return shorterBoxJoined(joint, openings, Map.of());
+  }
+
+  /**
+   * The same.
+   *
+   * @param parties who does a package of work; what is not named is hired
+   */
+  public static Scope shorterBoxJoined(
+      Joint joint, List<List<Object>> openings, Map<Trade, Party> parties) {
+    var house =
+        TestScopes.metric()
+            .with(ProjectQuestions.START, START)
+            .with(SiteQuestions.FLOOR_HEIGHT, "600")
+            .with(DeckAndRoofQuestions.DECK, "yes")
+            .with(DeckAndRoofQuestions.DECK_SIDE, Wall.LEFT)
+            .box("A", BoxQuestions.SIZE, BoxSize.FORTY_HIGH)
+            .box(
+                "B",
+                BoxQuestions.SIZE,
+                BoxSize.TWENTY_HIGH,
+                BoxQuestions.JOINED_TO,
+                "A",
+                BoxQuestions.JOINT,
+                joint,
+                BoxQuestions.JOINT_LENGTH,
+                "6.058",
+                BoxQuestions.ACROSS,
+                joint == Joint.STACKED ? "0" : "2.438")
+            .room("Living", "A", RoomUse.LIVING_KITCHEN, "6", RoomQuestions.DOOR, DoorToNext.HINGED)
+            .room("Hall", "A", RoomUse.HALL, "6.032")
+            .room("Bedroom", "B", RoomUse.BEDROOM, "5.898");
+    parties.forEach(house::doneBy);
+    for (var o : openings) {
+      house.opening(
+          (String) o.get(0),
+          (String) o.get(1),
+          (Wall) o.get(2),
+          (OpeningKind) o.get(3),
+          o.get(4),
+          o.get(5),
+          OpeningQuestions.SILL,
+          o.get(6),
+          OpeningQuestions.OFFSET,
+          o.get(7));
+    }
+    return house.scope();
+  }
+
   /** The same, everything hired. */
   public static Scope hired() {
     return hired(Map.of());

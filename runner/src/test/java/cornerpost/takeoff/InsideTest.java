@@ -142,6 +142,69 @@ class InsideTest {
         .isEqualTo(amount(lines, "framing/A-left/studs", Unit.ONE));
   }
 
+  // By hand: 7 m along A, whose right neighbour of 20 ft begins 6 m along: 1 m along that, less an
+  // end
+  // of (6.058 - 5.898) / 2 = 0.08 m. In its own box 7 - 0.08 m. At ends that meet, 0.3 m from the
+  // left
+  // corner of the one and 0.9 m wide is 2.438 - 0.3 - 0.9 = 1.238 m from that of the other; the
+  // walls
+  // there are (2.438 - 2.352) / 2 = 0.043 m thick, and the frame before them 38 mm deep.
+  @Test
+  void a_passage_lies_in_the_next_box_where_that_stands() {
+    var scope =
+        TestScopes.metric()
+            .box("A", BoxQuestions.SIZE, BoxSize.FORTY_HIGH)
+            .box(
+                "B",
+                BoxQuestions.SIZE,
+                BoxSize.TWENTY_HIGH,
+                BoxQuestions.JOINED_TO,
+                "A",
+                BoxQuestions.JOINT,
+                Joint.SIDE_BY_SIDE,
+                BoxQuestions.ALONG,
+                "6",
+                BoxQuestions.ACROSS,
+                "2.438")
+            .box(
+                "C",
+                BoxQuestions.JOINED_TO,
+                "A",
+                BoxQuestions.JOINT,
+                Joint.END_TO_END,
+                BoxQuestions.ALONG,
+                "12.192")
+            .opening(
+                "P1",
+                "A",
+                Wall.RIGHT,
+                OpeningKind.PASS_THROUGH,
+                "2400",
+                "2100",
+                OpeningQuestions.OFFSET,
+                "7")
+            .opening(
+                "P2",
+                "A",
+                Wall.BLIND_END,
+                OpeningKind.PASS_THROUGH,
+                "900",
+                "2100",
+                OpeningQuestions.OFFSET,
+                "0.3")
+            .scope();
+    var in = new Inside(new Job(scope, cornerpost.fact.Facts.supplied()));
+    var boxes = scope.boxes();
+    var p1 = in.openings(boxes.get(1), Wall.LEFT).get(0);
+    assertThat(in.along(boxes.get(1), p1, Wall.LEFT).asDouble(Unit.M))
+        .isCloseTo(0.92, within(1e-9));
+    assertThat(in.along(boxes.get(0), p1, Wall.RIGHT).asDouble(Unit.M))
+        .isCloseTo(6.92, within(1e-9));
+    var p2 = in.openings(boxes.get(2), Wall.DOOR_END).get(0);
+    assertThat(in.along(boxes.get(2), p2, Wall.DOOR_END).asDouble(Unit.M))
+        .isCloseTo(1.238 - 0.043 - 0.038, within(1e-9));
+  }
+
   // Three in a row, B in the middle: its passage of 1.5 x 2.1 m to the right goes through two
   // linings, its own and that of C: 2 x 3.15 = 6.3 m2. A, to its left, keeps its wall whole.
   @Test

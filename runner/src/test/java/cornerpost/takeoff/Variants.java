@@ -97,6 +97,7 @@ final class Variants {
       }
     }
     for (var j : Joint.values()) all.put("joint " + j, joined(units, j));
+    all.put("uneven", sideBySide(units, BoxSize.FORTY_HIGH, BoxSize.TWENTY_HIGH));
     all.put("every opening", everyOpening(units));
     return all;
   }
@@ -133,6 +134,24 @@ final class Variants {
                 si("12.192"));
     framed(scopes, "W1", "A", Wall.LEFT, OpeningKind.WINDOW, "1200", "1050");
     return framed(scopes, "P1", "A", Wall.RIGHT, OpeningKind.PASS_THROUGH, "2400", "2100");
+  }
+
+  /** Box B beside A, both beginning at the same end, over the length of the shorter. */
+  static TestScopes sideBySide(UnitSystem units, BoxSize one, BoxSize other) {
+    return form(units)
+        .box("A", BoxQuestions.SIZE, one)
+        .box(
+            "B",
+            BoxQuestions.SIZE,
+            other,
+            BoxQuestions.JOINED_TO,
+            "A",
+            BoxQuestions.JOINT,
+            Joint.SIDE_BY_SIDE,
+            BoxQuestions.JOINT_LENGTH,
+            si("20"),
+            BoxQuestions.ACROSS,
+            si("2.438"));
   }
 
   private static TestScopes bare(UnitSystem units) {

@@ -346,7 +346,8 @@ class WorkPlannerTest {
         LinkRelation.FINISH_TO_START,
         new BigDecimal(lag),
         unit,
-        "Own links!A" + row);
+        "Own links!A" + row,
+        "Own links!B" + row);
   }
 
   private static Scope with(
@@ -444,7 +445,7 @@ class WorkPlannerTest {
         .anyMatch(m -> m.startsWith("Own tasks!A2: 3 of crew 'Gang'; at most 2"))
         .anyMatch(m -> m.startsWith("Own tasks!A3: 1 of crew 'Nobody'"))
         .anyMatch(m -> m.startsWith("Own tasks!A2: the id 'A' again"))
-        .anyMatch(m -> m.startsWith("Own links!A2: no task 'Z'"))
+        .anyMatch(m -> m.startsWith("Own links!B2: no task 'Z'"))
         .anyMatch(m -> m.startsWith("Own links!A3: 'A' linked to itself"))
         .anyMatch(m -> m.startsWith("Own links!A4: no task 'wall-board'"))
         .anyMatch(m -> m.startsWith("Crews!A2: no calendar 'Moonlight'"))

@@ -144,6 +144,60 @@ class CrossChecksTest {
         .noneMatch(m -> m.contains("comes out"));
   }
 
+  /** With B 6 m further along it stands before 6 m to 12.192 m of A; P1 is 4.25 to 5.25 m along. */
+  @Test
+  void a_passage_leads_into_the_box_where_that_stands() {
+    assertThat(Edited.twoBox().number("Containers!K6", 6).messages())
+        .filteredOn(m -> m.startsWith("Openings!H9:"))
+        .containsExactly(
+            "Openings!H9: passage 'P1' takes 4.25 m to 5.25 m, not all of it before box 'B';"
+                + " expected it within the length of the next box, which stands from 6 m to"
+                + " 18.192 m along this one by the positions on sheet Containers");
+    // 4 m further along, P1 comes out 0.25 m along B: a window 0.5 m along meets it, one 5 m does
+    // not
+    var meets =
+        Edited.twoBox()
+            .number("Containers!K6", 4)
+            .text("Openings!C12", "left side")
+            .number("Openings!H12", 0.5);
+    assertThat(meets.messages()).anyMatch(m -> m.startsWith("Openings!H9: passage 'P1' comes out"));
+    assertThat(meets.number("Openings!H12", 5).messages())
+        .noneMatch(m -> m.startsWith("Openings!H9"));
+  }
+
+  /** Boxes of 12.192 x 2.438 m: B at 2.438 m across stands beside A, at 2.3 m it is in it. */
+  @ParameterizedTest(name = "{0} m across, turned by {1}: {2}")
+  @CsvSource({
+    "2.438, 0, false",
+    "2.4, 0, false",
+    "2.3, 0, true",
+    "0, 0, true",
+    "-2.438, 0, false",
+    // turned a quarter anticlockwise about its corner it goes towards the left hand, across A
+    "2.438, 90, true",
+    "0, 90, false"
+  })
+  void a_box_has_a_place_of_its_own(double across, double turned, boolean said) {
+    var messages =
+        Edited.twoBox().number("Containers!L6", across).number("Containers!M6", turned).messages();
+    assertThat(messages.stream().anyMatch(m -> m.contains("box 'B' stands where box 'A' stands")))
+        .isEqualTo(said);
+  }
+
+  /** 1 January 2026 was a Thursday, 1 March 2027 is a Monday. */
+  @Test
+  void a_status_date_before_the_start_is_told() {
+    var early =
+        Edited.twoBox()
+            .date("Project!B6", LocalDate.of(2027, 3, 1))
+            .date("Project!B7", LocalDate.of(2026, 1, 1));
+    assertThat(early.messages())
+        .containsExactly(
+            "Project!B7: the status date, Thu 1 Jan 2026, is before the start date, Mon 1 Mar 2027;"
+                + " what is paid by time counts from it; leave it empty to plan from the start date");
+    assertThat(early.date("Project!B7", LocalDate.of(2027, 3, 1)).messages()).isEmpty();
+  }
+
   /** P2 is entered in A at 10.4 m; the same way entered again in B is the later row's fault. */
   @Test
   void a_passage_is_entered_once() {

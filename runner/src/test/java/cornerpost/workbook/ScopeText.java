@@ -69,7 +69,8 @@ final class ScopeText {
   }
 
   private void component(String path, Record record, RecordComponent part) {
-    if (part.getName().equals("cell") && !withCells) return;
+    boolean cell = part.getName().equals("cell") || part.getName().equals("afterCell");
+    if (cell && !withCells) return;
     try {
       part.getAccessor().setAccessible(true);
       add(path + "." + part.getName(), part.getAccessor().invoke(record));

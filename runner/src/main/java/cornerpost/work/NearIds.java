@@ -1,14 +1,14 @@
-package cornerpost.plan;
+package cornerpost.work;
 
 import cornerpost.measure.Spelling;
-import cornerpost.work.WorkPlan;
-import cornerpost.work.WorkTask;
+import cornerpost.takeoff.BuildTask;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
 /** The ids that a name which no task has may have meant. */
-final class NearIds {
+public final class NearIds {
   private static final int MOST = 5;
 
   /** A part of a word this long says something. */
@@ -22,10 +22,23 @@ final class NearIds {
    * Up to five, the nearest first: ids or names that differ by a third of their letters at most, or
    * of which one holds the other. Ties in the order of the build.
    */
-  static List<String> of(String sought, WorkPlan work) {
+  public static List<String> of(String sought, WorkPlan work) {
+    return of(sought, work.tasks());
+  }
+
+  /**
+   * What to add to a message: nothing where none is near, or the name is a task's of other plans.
+   */
+  public static String hint(String sought, WorkPlan work) {
+    boolean known = Arrays.stream(BuildTask.values()).anyMatch(b -> b.id().equals(sought.strip()));
+    var near = known ? List.<String>of() : of(sought, work.tasks());
+    return near.isEmpty() ? "" : "; near to it: " + String.join(", ", near);
+  }
+
+  static List<String> of(String sought, List<WorkTask> tasks) {
     var found = new ArrayList<Near>();
     var plain = Spelling.plain(sought);
-    for (var t : work.tasks()) {
+    for (var t : tasks) {
       if (isNear(plain, t)) found.add(new Near(t.id(), distance(plain, t)));
     }
     found.sort(Comparator.comparingInt(Near::distance));
