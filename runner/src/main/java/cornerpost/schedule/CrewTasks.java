@@ -13,12 +13,8 @@ final class CrewTasks {
   final long[] until;
   final long[] work;
   final long[] found;
-  final long[] foundBack;
   final long[] sums;
   final long[] ends;
-  final long[] edgeLimit; // what was found rests on: see the edges of ReasonedWindows
-  final int[] edgeUpTo;
-  final int[] latestFirst; // tasks
   final long[] key;
   final int[] order;
 
@@ -40,12 +36,8 @@ final class CrewTasks {
     until = new long[m];
     work = new long[m];
     found = new long[m];
-    foundBack = new long[m];
     sums = new long[m];
     ends = new long[m];
-    edgeLimit = new long[m];
-    edgeUpTo = new int[m];
-    latestFirst = new int[m];
     key = new long[m];
     order = new int[m];
   }

@@ -17,7 +17,9 @@ final class DeadEnds {
 
   private static final double MOST = 1e100;
 
-  private final ReasonedWindows windows;
+  private final Trail trail;
+  private final Reasons reasons;
+  private final Deductions deductions;
   private final Nogoods nogoods;
   private final double[] counted; // by variable, in units of one
   private double one = 1;
@@ -25,9 +27,11 @@ final class DeadEnds {
   private int size;
 
   DeadEnds(ReasonedWindows windows, Nogoods nogoods) {
-    this.windows = windows;
+    trail = windows.trail;
+    reasons = windows.reasons;
+    deductions = windows.deductions;
     this.nogoods = nogoods;
-    counted = new double[windows.literals / 2];
+    counted = new double[windows.orders.count / 2];
   }
 
   /**
@@ -39,7 +43,7 @@ final class DeadEnds {
 
   /** Learns from the one whose causes are asked for; false if it rests on no supposition. */
   boolean learn() {
-    if (windows.depth == 0) {
+    if (trail.depth == 0) {
       return false;
     }
     while (true) {
@@ -55,41 +59,37 @@ final class DeadEnds {
       if (top == 0) {
         return false;
       }
-      windows.backTo(top); // it was a dead end before the last supposition
+      trail.backTo(top); // it was a dead end before the last supposition
       for (int k = 0; k < size; k++) {
-        windows.askFor(learned[k] ^ 1);
+        reasons.askFor(learned[k] ^ 1);
       }
     }
   }
 
   private int level(int literal) {
-    return windows.level[windows.eventOf[literal >> 1]];
+    return trail.level[trail.eventOf[literal >> 1]];
   }
 
   /** The order of the last level that with those learned makes the dead end; -1 if none. */
   private int trace() {
     size = 0;
     int only = -1;
-    for (int e = windows.events - 1; e >= 0; e--) {
-      if (!windows.asked[e]) continue;
-      windows.asked[e] = false;
-      boolean last = windows.level[e] == windows.depth;
-      int subject = windows.what[e];
-      if (subject >= 0) {
-        counted[subject >> 1] += one;
-        if (!last) {
+    for (int e = trail.events - 1; e >= 0; e--) {
+      if (!reasons.takeUp(e)) continue;
+      if (trail.ofOrder(e)) {
+        int literal = trail.what[e];
+        counted[literal >> 1] += one;
+        if (trail.level[e] < trail.depth) {
           if (size == learned.length) learned = Arrays.copyOf(learned, 2 * size);
-          learned[size++] = subject ^ 1;
+          learned[size++] = literal ^ 1;
           continue;
         }
-        if (windows.askedOfLast == 1) {
-          only = subject;
-          windows.askedOfLast = 0;
+        if (!reasons.asksOfLast()) {
+          only = literal;
           continue;
         }
       }
-      if (last) windows.askedOfLast--;
-      windows.explain(e);
+      reasons.explain(e);
     }
     return only;
   }
@@ -113,7 +113,7 @@ final class DeadEnds {
         clause[1] = learned[k];
       }
     }
-    windows.backTo(back);
-    windows.follow(opposite, size == 0 ? Nogoods.NONE : nogoods.add(clause));
+    trail.backTo(back);
+    deductions.follow(opposite, size == 0 ? Nogoods.NONE : nogoods.add(clause));
   }
 }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * Orders of work of which at least one must hold, as learned from dead ends; each is a clause of
- * literals of {@link ReasonedWindows}. Two literals of each are watched, so that a clause is looked
+ * literals of {@link OrderLiterals}. Two literals of each are watched, so that a clause is looked
  * at only when one of them becomes false. Method: M. W. Moskewicz et al., "Chaff: engineering an
  * efficient SAT solver", DAC 2001, 530-535.
  */
@@ -42,11 +42,10 @@ final class Nogoods {
   }
 
   /** Draws what follows from a literal that has become true; false at a dead end. */
-  boolean follow(ReasonedWindows windows, int l) {
+  boolean follow(byte[] value, Deductions deductions, int l) {
     int[] list = watched[l];
     int kept = 0;
     int used = watchers[l];
-    byte[] value = windows.value;
     for (int k = 0; k < used; k++) {
       int c = list[k];
       int[] clause = clauses[c];
@@ -70,7 +69,7 @@ final class Nogoods {
       }
       if (moved) continue;
       list[kept++] = c;
-      if (!windows.follow(clause[0], c)) {
+      if (!deductions.follow(clause[0], c)) {
         while (++k < used) {
           list[kept++] = list[k];
         }
@@ -83,9 +82,9 @@ final class Nogoods {
   }
 
   /** Asks why all other literals of a clause are false. */
-  void askOthers(ReasonedWindows windows, int clause, int except, int until) {
+  void askOthers(Reasons reasons, int clause, int except, int until) {
     for (int l : clauses[clause]) {
-      if (l != except) windows.askFor(l ^ 1, until);
+      if (l != except) reasons.askFor(l ^ 1, until);
     }
   }
 }

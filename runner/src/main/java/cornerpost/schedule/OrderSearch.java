@@ -96,7 +96,7 @@ final class OrderSearch {
    */
   boolean run(long known, long most) {
     best = null;
-    if (!ReasonedWindows.suits(roots)) {
+    if (!OrderLiterals.suits(roots)) {
       end = known;
       return false;
     }
@@ -111,12 +111,12 @@ final class OrderSearch {
         dead++;
         possible = deadEnds.learn();
       } else if (dead >= beginAnewAt) {
-        windows.backTo(0);
+        windows.trail.backTo(0);
         beginnings++;
         beginAnewAt = dead + BEGIN_ANEW * luby(beginnings);
       } else if (!supposeOfPair() && !supposeOfSet()) {
         take();
-        windows.backTo(0);
+        windows.trail.backTo(0);
         possible = open();
       }
     }
@@ -134,7 +134,7 @@ final class OrderSearch {
       var nogoods = new Nogoods();
       windows = new ReasonedWindows(roots, nogoods);
       deadEnds = new DeadEnds(windows, nogoods);
-      pairs = windows.pairs();
+      pairs = windows.orders.pairs();
     }
     return roots.open(early, end - 1) && windows.open(roots);
   }
@@ -142,17 +142,18 @@ final class OrderSearch {
   private boolean supposeOfPair() {
     double least = Double.MAX_VALUE;
     int chosen = -1;
+    Trail trail = windows.trail;
     for (int l : pairs) {
-      int i = windows.first[l];
-      int j = windows.second[l];
-      if (windows.value[l] != 0
-          || windows.earlyStart[i] >= windows.earlyFinish[j]
-          || windows.earlyStart[j] >= windows.earlyFinish[i]) {
+      int i = windows.orders.first[l];
+      int j = windows.orders.second[l];
+      if (trail.value[l] != 0
+          || trail.earlyStart[i] >= trail.earlyFinish[j]
+          || trail.earlyStart[j] >= trail.earlyFinish[i]) {
         continue;
       }
       long whole =
-          Math.max(windows.lateFinish[i], windows.lateFinish[j])
-              - Math.min(windows.earlyStart[i], windows.earlyStart[j]);
+          Math.max(trail.lateFinish[i], trail.lateFinish[j])
+              - Math.min(trail.earlyStart[i], trail.earlyStart[j]);
       double room = whole / (1 + WEIGHT * deadEnds.part(l));
       if (room < least) {
         least = room;
@@ -165,12 +166,12 @@ final class OrderSearch {
 
   /** Where a set of tasks is too many for a crew: an order of two, or a dead end if none can be. */
   private boolean supposeOfSet() {
-    int[] set = OrderChoices.tooMany(use, windows.earlyStart, windows.earlyFinish);
+    int[] set = OrderChoices.tooMany(use, windows.trail.earlyStart, windows.trail.earlyFinish);
     if (set.length == 0) return false;
     int chosen = -1;
     for (int i : set) {
       for (int j : set) {
-        int l = windows.literalOf(i, j);
+        int l = windows.orders.of(i, j);
         if (i == j || windows.ruledOut(l)) continue;
         if (chosen < 0 || windows.room(l) > windows.room(chosen)) chosen = l;
       }
@@ -181,7 +182,7 @@ final class OrderSearch {
     }
     for (int i : set) {
       for (int j : set) {
-        if (i != j) windows.askFor(windows.literalOf(i, j) ^ 1);
+        if (i != j) windows.reasons.askFor(windows.orders.of(i, j) ^ 1);
       }
     }
     possible = deadEnds.learn();
@@ -191,9 +192,10 @@ final class OrderSearch {
   private void take() {
     long last = Long.MIN_VALUE;
     for (int i = 0; i < g.size; i++) {
-      last = Math.max(last, g.state[i] == Graph.DONE ? g.realFinish[i] : windows.earlyFinish[i]);
+      last =
+          Math.max(last, g.state[i] == Graph.DONE ? g.realFinish[i] : windows.trail.earlyFinish[i]);
     }
     end = last;
-    best = windows.low.clone();
+    best = windows.trail.low.clone();
   }
 }

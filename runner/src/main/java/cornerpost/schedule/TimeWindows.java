@@ -40,6 +40,7 @@ final class TimeWindows {
   private final int[][] sharing; // tasks with a crew in common
   private final int[] queue;
   private final boolean[] queued;
+  private final long[] foundBack; // of a crew's tasks, with time reversed
   private boolean wholeCrews = true;
   private int head;
   private int waiting;
@@ -98,6 +99,7 @@ final class TimeWindows {
       }
     }
     unsettled = new boolean[groups.size()];
+    foundBack = new long[groups.stream().mapToInt(k -> k.one.length).max().orElse(0)];
     groupsOf = new int[n][];
     for (int i = 0; i < n; i++) {
       int task = i;
@@ -435,7 +437,7 @@ final class TimeWindows {
     for (int k = 0; k < m; k++) {
       group.work[k] = minutes[tasks[k]];
       group.found[k] = Long.MIN_VALUE;
-      group.foundBack[k] = Long.MIN_VALUE;
+      foundBack[k] = Long.MIN_VALUE;
     }
     if (!edges(group, m, group.from, group.until, group.found)) {
       return false;
@@ -449,7 +451,7 @@ final class TimeWindows {
     }
     System.arraycopy(mirroredFrom, 0, group.from, 0, m);
     System.arraycopy(mirroredUntil, 0, group.until, 0, m);
-    if (!edges(group, m, group.from, group.until, group.foundBack)) {
+    if (!edges(group, m, group.from, group.until, foundBack)) {
       return false;
     }
     known(group, true);
@@ -459,9 +461,8 @@ final class TimeWindows {
           && !raise(i, g.placeStartingFrom(i, group.union.endOf(group.found[k])))) {
         return false;
       }
-      if (group.foundBack[k] > group.from[k]
-          && !lower(
-              i, g.placeFinishingBy(i, group.union.startOf(-group.foundBack[k]), minutes[i]))) {
+      if (foundBack[k] > group.from[k]
+          && !lower(i, g.placeFinishingBy(i, group.union.startOf(-foundBack[k]), minutes[i]))) {
         return false;
       }
     }
@@ -471,7 +472,7 @@ final class TimeWindows {
   /** A task comes after the working time of all that are known to go before it. */
   private void known(CrewTasks group, boolean back) {
     int m = group.one.length;
-    long[] found = back ? group.foundBack : group.found;
+    long[] found = back ? foundBack : group.found;
     for (int k = 0; k < m; k++) {
       int j = group.one[k];
       long at = Long.MIN_VALUE;
