@@ -98,7 +98,7 @@ final class TemplateTable {
         switch (question.kind()) {
           case TEXT -> Math.max(column == 0 ? 10 : 12, longest);
           case DATE -> 11;
-          case ONE_OF -> Math.min(choice, 18);
+          case ONE_OF -> Math.max(Math.min(choice, 18), Math.min(longest, 26));
           default -> 8;
         };
     boolean broken =
