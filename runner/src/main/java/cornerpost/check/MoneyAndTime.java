@@ -4,6 +4,7 @@ import static cornerpost.check.Check.Severity.NOTE;
 import static cornerpost.check.Check.Severity.PROFESSIONAL;
 
 import cornerpost.check.Check.Topic;
+import cornerpost.measure.MeanMonth;
 import cornerpost.measure.Unit;
 import cornerpost.scope.OptionsQuestions;
 import cornerpost.scope.ProjectQuestions;
@@ -16,8 +17,6 @@ import java.util.List;
 
 /** The time paid for against the programme, money committed before the permit, contingency. */
 final class MoneyAndTime implements CheckRule {
-  /** Mean length of a month of the Gregorian calendar, days. */
-  private static final BigDecimal MONTH = new BigDecimal("30.436875");
 
   @Override
   public List<Check> look(CheckInput in) {
@@ -37,7 +36,7 @@ final class MoneyAndTime implements CheckRule {
     if (!project.has(ProjectQuestions.TIME_ALLOWED)) return;
     var allowed = project.figure(ProjectQuestions.TIME_ALLOWED).in(Unit.ONE);
     var days = BigDecimal.valueOf(ChronoUnit.DAYS.between(in.start(), in.moveIn()) + 1);
-    var months = days.divide(MONTH, 1, RoundingMode.HALF_UP);
+    var months = days.divide(MeanMonth.DAYS, 1, RoundingMode.HALF_UP);
     boolean over = months.compareTo(allowed) > 0;
     found.add(
         new Check(
@@ -61,7 +60,7 @@ final class MoneyAndTime implements CheckRule {
     var paid = in.measured("time/site-open").map(f -> f.in(Unit.count("month")));
     if (opened == null || paid.isEmpty()) return;
     var days = BigDecimal.valueOf(ChronoUnit.DAYS.between(opened, in.moveIn()) + 1);
-    var months = days.divide(MONTH, 1, RoundingMode.HALF_UP);
+    var months = days.divide(MeanMonth.DAYS, 1, RoundingMode.HALF_UP);
     boolean over = months.compareTo(paid.get()) > 0;
     found.add(
         new Check(

@@ -1,6 +1,7 @@
 package cornerpost.plan;
 
 import cornerpost.fact.Facts;
+import cornerpost.measure.MeanMonth;
 import cornerpost.measure.Ratio;
 import cornerpost.measure.Unit;
 import cornerpost.price.CostLine;
@@ -25,9 +26,6 @@ import java.util.stream.Stream;
  * Both run to move-in. A month is counted from the day on which it began, and is paid whole.
  */
 final class ByTheMonth {
-  /** Mean length of a month of the Gregorian calendar, days. */
-  private static final BigDecimal MONTH = new BigDecimal("30.436875");
-
   private static final Unit MONTHS = Unit.count("month");
   private static final String SITE_OPEN = "time/site-open";
 
@@ -87,7 +85,7 @@ final class ByTheMonth {
 
   /** Days that the budget pays for. */
   BigDecimal days(CostLine l) {
-    return months(l).multiply(MONTH);
+    return months(l).multiply(MeanMonth.DAYS);
   }
 
   /** The share of the days paid for that is gone at a day: above one where these are used up. */

@@ -47,7 +47,7 @@ final class LineStates {
   private final ByTheMonth monthly;
   private final Set<String> onSite = new HashSet<>();
 
-  private LineStates(
+  LineStates(
       Scope scope,
       LineTasks tasks,
       Estimate estimate,
@@ -69,36 +69,19 @@ final class LineStates {
     }
   }
 
-  static List<LineState> of(
-      Scope scope,
-      LineTasks tasks,
-      Estimate estimate,
-      Network network,
-      ByTheMonth monthly,
-      LocalDate status) {
-    return new LineStates(scope, tasks, estimate, network, monthly, status).states();
-  }
-
   /** Share of each line that is in place; what is reckoned on top of others left out. */
-  static Map<String, BigDecimal> shares(
-      Scope scope,
-      LineTasks tasks,
-      Estimate estimate,
-      Network network,
-      ByTheMonth monthly,
-      LocalDate status) {
-    var states = new LineStates(scope, tasks, estimate, network, monthly, status);
+  Map<String, BigDecimal> shares() {
     var shares = new HashMap<String, BigDecimal>();
     for (var l : estimate.lines()) {
       if (onTop(l.kind()) || l.kind() == CostLine.Kind.INTEREST) continue;
       shares.put(
-          l.id(),
-          l.kind() == CostLine.Kind.TIME ? monthly.gone(l, tasks, status) : states.share(l));
+          l.id(), l.kind() == CostLine.Kind.TIME ? monthly.gone(l, tasks, status) : share(l));
     }
     return shares;
   }
 
-  private List<LineState> states() {
+  /** What each line has in place and what it takes to complete. */
+  List<LineState> states() {
     var states = new ArrayList<LineState>();
     for (var stage : Stage.values()) {
       var budget = BigDecimal.ZERO;

@@ -58,6 +58,7 @@ final class MoneyPlan {
             .reduce(programme.moveIn(), (a, b) -> a.isAfter(b) ? a : b);
     var events = DrawEvents.of(tasks, terms.draws(), completion);
     cash = CashFlow.of(terms, payments, allowance, events, completion, decimals);
+    var states = new LineStates(scope, tasks, estimate, network, monthly, status);
     if (!scope.ledger().isEmpty() || terms.loan().signum() > 0) {
       var made =
           new StatusMaker(
@@ -70,19 +71,14 @@ final class MoneyPlan {
                   events,
                   status,
                   completion)
-              .make(
-                  LineStates.shares(scope, tasks, estimate, network, monthly, status),
-                  planned,
-                  hireADay(),
-                  licensed(scope, checks));
+              .make(states.shares(), planned, hireADay(), licensed(scope, checks));
       this.status = Optional.of(made);
       balance = balance(made);
       stages = made.stageMoney();
       return;
     }
     this.status = Optional.empty();
-    var states = LineStates.of(scope, tasks, estimate, network, monthly, status);
-    stages = CostToComplete.stages(states, decimals);
+    stages = CostToComplete.stages(states.states(), decimals);
     var paid = cash.interestUpTo(status);
     balance =
         CostToComplete.balance(

@@ -29,9 +29,7 @@ final class SheetPage {
 
   private static final double LINE = 1.34; // height of a line, in sizes of its text
   private static final double TABLE_LINE = 12; // points, of the text of the tables
-  private static final double DIGIT = 5.25; // points of the widths' digit: 7 pixels of 1/96 inch
   private static final double EDGES = 4; // points that a cell keeps free at its sides
-  private static final double SLACK = 0.97; // programs set text a little apart from each other
   private static final double USUAL_HEIGHT = 15; // points
   private static final double HIGHEST = 409; // points, a spreadsheet's limit
 
@@ -245,7 +243,7 @@ final class SheetPage {
     int last = mergedColumns.getOrDefault(row * 1000 + column, column);
     int room = 0;
     for (int c = column; c <= last; c++) room += frame().widthOf(c);
-    return Math.max(DIGIT, (room * DIGIT - EDGES) * SLACK);
+    return TextWidth.room(room, EDGES);
   }
 
   private int lines(int row, Wrapped w) {

@@ -23,9 +23,7 @@ final class TemplateTexts {
           "The plan is a budget and a programme, not a permit drawing: structure, hot work, electricity and gas are for licensed people and the local code.");
 
   private static final int START_WIDTH = 118;
-  private static final double DIGIT = 5.25; // points of the digit that widths count
   private static final double EDGES = 14; // points: indent, and what a cell keeps free
-  private static final double SLACK = 0.97; // programs set text a little apart from each other
 
   private TemplateTexts() {}
 
@@ -39,7 +37,7 @@ final class TemplateTexts {
 
   /** Lines of a text in a column so many digits wide. */
   static int lines(String text, int size, int width) {
-    return TextWidth.lines(text, size, false, (width * DIGIT - EDGES) * SLACK);
+    return TextWidth.lines(text, size, false, TextWidth.room(width, EDGES));
   }
 
   static void top(XSSFSheet sheet, OwnerSheet owner, TemplateStyles styles) {

@@ -9,6 +9,8 @@ final class TextWidth {
   private static final int FIRST = ' ';
   private static final int OTHER = 556; // a digit, and most letters with a mark
   private static final double BOLD = 1.07;
+  private static final double DIGIT = 5.25; // points of the widths' digit: 7 pixels of 1/96 inch
+  private static final double SLACK = 0.97; // programs set text a little apart from each other
 
   private static final int[] WIDTHS = {
     278, 278, 355, 556, 556, 889, 667, 191, 333, 333, 389, 584, 278, 333, 278, 278, // space to /
@@ -29,6 +31,15 @@ final class TextWidth {
       sum += place >= 0 && place < WIDTHS.length ? WIDTHS[place] : OTHER;
     }
     return sum * size / 1000.0 * (bold ? BOLD : 1);
+  }
+
+  /**
+   * Points that text may fill in columns so many digits wide together; one digit at least.
+   *
+   * @param edges points that stay free at the sides
+   */
+  static double room(int digits, double edges) {
+    return Math.max(DIGIT, (digits * DIGIT - edges) * SLACK);
   }
 
   /**
