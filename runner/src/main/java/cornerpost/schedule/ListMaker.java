@@ -21,10 +21,13 @@ final class ListMaker {
   private final RandomDraw draw;
   private final long[] urgency;
   private final double[] atMost; // odds of 0, of up to 1, ... moves
-  private final boolean[] in;
-  private final boolean[] later;
+  private final int words; // of a set of tasks, a bit each
+  private final long[] in;
+  private final long[] before;
+  private final long[] blockOrLater;
+  private final int[] later;
   private final int[] position;
-  private long[][] ancestors;
+  private long[] ancestors; // a set for each task
   private Order order;
 
   /**
@@ -36,8 +39,11 @@ final class ListMaker {
     this.draw = draw;
     n = decoder.size;
     urgency = decoder.urgency();
-    in = new boolean[n];
-    later = new boolean[n];
+    words = (n + 63) / 64;
+    in = new long[words];
+    before = new long[words];
+    blockOrLater = new long[words];
+    later = new int[n];
     position = new int[n];
     atMost = new double[n];
     double odds = Math.pow(1 - moveRate, n);
@@ -116,7 +122,8 @@ final class ListMaker {
 
   /**
    * A block of neighbours in a stays together in the order of a; all others keep the order of b
-   * around it.
+   * around it. Without a branch on where a task goes, which a processor would guess wrong half the
+   * time.
    */
   private void block(int[] a, int[] b, int[] child) {
     if (ancestors == null) {
@@ -124,40 +131,41 @@ final class ListMaker {
     }
     int length = Math.min(n, 3 + draw.below(Math.max(1, (int) (0.3 * n))));
     int from = draw.below(n - length + 1);
-    Arrays.fill(in, false);
-    Arrays.fill(later, false);
+    Arrays.fill(in, 0);
+    Arrays.fill(before, 0);
     for (int k = 0; k < n; k++) {
       position[b[k]] = k;
     }
-    long[] before = new long[ancestors.length == 0 ? 0 : ancestors[0].length];
     long sum = 0;
     for (int k = from; k < from + length; k++) {
-      in[a[k]] = true;
-      sum += position[a[k]];
-      for (int w = 0; w < before.length; w++) {
-        before[w] |= ancestors[a[k]][w];
+      int j = a[k];
+      in[j >> 6] |= 1L << j;
+      sum += position[j];
+      for (int w = 0; w < words; w++) {
+        before[w] |= ancestors[j * words + w];
       }
     }
-    int at = 0;
+    System.arraycopy(in, 0, blockOrLater, 0, words);
+    int early = 0;
+    int late = 0;
     for (int k = 0; k < n; k++) {
       int j = b[k];
-      if (!in[j]) {
-        boolean mustBefore = (before[j >> 6] >>> j & 1) != 0;
-        if (!mustBefore && (k * (long) length > sum || waitsForLater(j))) {
-          later[j] = true;
-        } else {
-          child[at++] = j;
-        }
+      int w = j >> 6;
+      long waits = 0;
+      for (int v = 0; v < words; v++) {
+        waits |= ancestors[j * words + v] & blockOrLater[v];
       }
+      int free = 1 - (int) (in[w] >>> j & 1);
+      int may = free & 1 - (int) (before[w] >>> j & 1);
+      int goes = may & ((k * (long) length > sum ? 1 : 0) | (waits != 0 ? 1 : 0));
+      child[early] = j;
+      early += free - goes;
+      later[late] = j;
+      late += goes;
+      blockOrLater[w] |= (long) goes << j;
     }
-    for (int k = from; k < from + length; k++) {
-      child[at++] = a[k];
-    }
-    for (int j : b) {
-      if (later[j]) {
-        child[at++] = j;
-      }
-    }
+    System.arraycopy(a, from, child, early, length);
+    System.arraycopy(later, 0, child, early + length, late);
   }
 
   /**
@@ -190,22 +198,13 @@ final class ListMaker {
     order.repair(list);
   }
 
-  private boolean waitsForLater(int j) {
-    for (int i : decoder.before(j)) {
-      if (in[i] || later[i]) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private long[][] ancestors() {
-    long[][] all = new long[n][(n + 63) / 64];
+  private long[] ancestors() {
+    long[] all = new long[n * words];
     for (int j = 0; j < n; j++) {
       for (int i : decoder.before(j)) {
-        all[j][i >> 6] |= 1L << i;
-        for (int w = 0; w < all[j].length; w++) {
-          all[j][w] |= all[i][w];
+        all[j * words + (i >> 6)] |= 1L << i;
+        for (int w = 0; w < words; w++) {
+          all[j * words + w] |= all[i * words + w];
         }
       }
     }
@@ -216,20 +215,20 @@ final class ListMaker {
   private void twoPoints(int[] a, int[] b, int[] child) {
     int from = draw.below(n);
     int to = from + draw.below(n - from + 1);
-    Arrays.fill(in, false);
+    boolean[] taken = new boolean[n];
     int at = 0;
     while (at < from) {
       child[at] = a[at];
-      in[a[at++]] = true;
+      taken[a[at++]] = true;
     }
     for (int k = 0; k < n && at < to; k++) {
-      if (!in[b[k]]) {
-        in[b[k]] = true;
+      if (!taken[b[k]]) {
+        taken[b[k]] = true;
         child[at++] = b[k];
       }
     }
     for (int j : a) {
-      if (!in[j]) {
+      if (!taken[j]) {
         child[at++] = j;
       }
     }
@@ -239,10 +238,13 @@ final class ListMaker {
    * Moves some tasks to a random place between those they wait for and those that wait for them.
    */
   void move(int[] list) {
+    double drawn = draw.unit();
+    if (drawn < atMost[0]) {
+      return;
+    }
     for (int k = 0; k < n; k++) {
       position[list[k]] = k;
     }
-    double drawn = draw.unit();
     for (int moves = 0; moves < n && drawn >= atMost[moves]; moves++) {
       int at = draw.below(n);
       int j = list[at];

@@ -4,6 +4,8 @@ import java.util.Arrays;
 
 /** Serial schedule generation on an array of steps, forward and in reversed time. */
 final class ScaledDecoder extends Decoder {
+  private static final int AT_ONCE = 3; // links
+
   final ScaledProject p;
   final int[] start;
   final int[] kept;
@@ -11,7 +13,7 @@ final class ScaledDecoder extends Decoder {
   private final int[] head; // earliest start, by links alone
   private final int[] back;
   private final int[] finish; // for a moment
-  private final int[] firstBefore; // pairs of a task before and its lag, one task after another
+  private final int[] firstBefore; // pairs of a task before and its lag, three at a time
   private final int[] linksBefore;
   private final int[] firstAfter;
   private final int[] linksAfter;
@@ -61,18 +63,31 @@ final class ScaledDecoder extends Decoder {
     }
   }
 
+  /**
+   * Pairs of a task and its lag, for one task after another. The last pair of a task is repeated up
+   * to the next multiple of three: most tasks wait for one to three others, and a loop of one round
+   * for all of them is one that a processor guesses right.
+   */
   private static int[] inARow(int[][] task, int[][] lag, int[] first) {
     for (int j = 0; j < task.length; j++) {
-      first[j + 1] = first[j] + 2 * task[j].length;
+      first[j + 1] = first[j] + (task[j].length + AT_ONCE - 1) / AT_ONCE * 2 * AT_ONCE;
     }
     int[] row = new int[first[task.length]];
     for (int j = 0; j < task.length; j++) {
-      for (int a = 0; a < task[j].length; a++) {
-        row[first[j] + 2 * a] = task[j][a];
-        row[first[j] + 2 * a + 1] = lag[j][a];
+      for (int a = 0; first[j] + 2 * a < first[j + 1]; a++) {
+        int link = Math.min(a, task[j].length - 1);
+        row[first[j] + 2 * a] = task[j][link];
+        row[first[j] + 2 * a + 1] = lag[j][link];
       }
     }
     return row;
+  }
+
+  /** The latest of the moment and those that three links of a row ask for. */
+  private static int latest(int t, int[] start, int[] links, int a) {
+    return Math.max(
+        Math.max(t, start[links[a]] + links[a + 1]),
+        Math.max(start[links[a + 2]] + links[a + 3], start[links[a + 4]] + links[a + 5]));
   }
 
   @Override
@@ -95,8 +110,8 @@ final class ScaledDecoder extends Decoder {
     for (int j : list) {
       int t = release[j];
       int to = first[j + 1];
-      for (int a = first[j]; a < to; a += 2) {
-        t = Math.max(t, start[links[a]] + links[a + 1]);
+      for (int a = first[j]; a < to; a += 2 * AT_ONCE) {
+        t = latest(t, start, links, a);
       }
       int d = duration[j];
       t = demands[j] == 0 ? t : crews.take(j, t);
@@ -137,8 +152,8 @@ final class ScaledDecoder extends Decoder {
       int j = list[k];
       int t = 0;
       int to = first[j + 1];
-      for (int a = first[j]; a < to; a += 2) {
-        t = Math.max(t, start[links[a]] + links[a + 1]);
+      for (int a = first[j]; a < to; a += 2 * AT_ONCE) {
+        t = latest(t, start, links, a);
       }
       int d = duration[j];
       t = demands[j] == 0 ? t : crews.take(j, t);

@@ -10,12 +10,15 @@ import java.util.Comparator;
  * <p>A list becomes a schedule by serial generation; each new schedule is pushed to the back and
  * then to the front again (justification). Where 46 to 80 tasks share a calendar the list is put in
  * from the back at once, then pushed to the front, and the order of finishes that comes of it is
- * the list of the next children: two schedules a child instead of three. Two parents, each the
- * better of two at random, give a child that takes a block of neighbours from one and the order of
- * all others from the other; some tasks are then moved within what their links allow. A child that
- * is much longer than its parents is given up before it is pushed: it hardly ever becomes better
- * than they. The child takes the place of the worse parent if it is no worse. Among schedules of
- * equal end that with fewer tasks held fast between back and front is better.
+ * the list of the next children: two schedules a child instead of three. A child takes a block of
+ * neighbours from one parent and the order of all others from the other; some tasks are then moved
+ * within what their links allow. Each parent is the better of two at random, and the second, of
+ * some such, the one whose list is least like that of the first: what two nearly equal lists have
+ * for a child they mostly are themselves. A child that is much longer than its parents is given up
+ * before it is pushed: it hardly ever becomes better than they. The child takes the place of the
+ * worse parent (where children are put in from the back, of the worst of both and some others) if
+ * it is no worse. Among schedules of equal end that with fewer tasks held fast between back and
+ * front is better.
  *
  * <p>When nothing improves any more a population starts anew, and with 46 to 80 tasks the one at
  * rest is put by. When the next is at rest too, the better halves of both are bred on together;
@@ -27,26 +30,33 @@ import java.util.Comparator;
  * 375-386, and "A hybrid genetic algorithm for the RCPSP", ibid. 185 (2008) 495-508 (justification;
  * blocks from one parent); R. Kolisch, "Efficient priority rules for the RCPSP", Journal of
  * Operations Management 14 (1996) 179-192 (first lists: biased random sampling by latest start).
- * The tie rule, the joining in pairs and the sizes are our own; that children are put in from the
- * other end than their parents is after D. Debels and M. Vanhoucke, "A bi-population based genetic
- * algorithm for the resource-constrained project scheduling problem", ICCSA 2005, 378-387.
+ * Parents that are unlike each other are after L. J. Eshelman and J. D. Schaffer, "Preventing
+ * premature convergence in genetic algorithms by preventing incest", ICGA 1991, 115-122. The tie
+ * rule, the joining in pairs and the sizes are our own; that children are put in from the other end
+ * than their parents is after D. Debels and M. Vanhoucke, "A bi-population based genetic algorithm
+ * for the resource-constrained project scheduling problem", ICCSA 2005, 378-387.
  */
 final class Search {
   private static final int LARGE = 80; // tasks; the sizes here were found by trial
   private static final int FEWEST_FROM_BACK =
       46; // up to 45 the other way finds every optimum known
   private static final int POPULATION = 300;
-  private static final int POPULATION_FROM_BACK = 200;
+  private static final int POPULATION_FROM_BACK = 400;
   private static final int POPULATION_OF_LARGE = 200;
   private static final int STALE_ROUNDS = 150;
   private static final int STALE_ROUNDS_FROM_BACK = 20;
+  private static final int PARTNERS = 5; // looked at for each parent
+  private static final int PARTNERS_FROM_BACK = 8;
+  private static final int RIVALS_FROM_BACK = 6; // for a place in the population
   private static final double MOST_MOVED = 0.13;
-  private static final double MOST_MOVED_FROM_BACK = 0.08;
+  private static final double MOST_MOVED_FROM_BACK = 0.06;
+  private static final double MOVES_TIMES_TASKS = 750;
+  private static final double MOVES_TIMES_TASKS_OF_LARGE = 250;
 
   /** How much longer than its parents a schedule may be at first. */
   private static final double WORTH_PUSHING = 0.06;
 
-  private static final double WORTH_PUSHING_LARGE = 0.03;
+  private static final double WORTH_PUSHING_LARGE = 0.02;
   private static final int ASK_AFTER = 5_000; // tasks put in
 
   private final Decoder decoder;
@@ -58,6 +68,8 @@ final class Search {
   private final int population;
   private final int mostStale;
   private final double worthPushing;
+  private final int partners;
+  private final int rivals;
   private final int[][] lists;
   private final long[] ends;
   private final long[] worth; // end first, then tasks held fast
@@ -81,11 +93,15 @@ final class Search {
     boolean large = n > LARGE;
     fromBack = n >= FEWEST_FROM_BACK && !large && decoder.startsFromBack();
     double moveRate =
-        Math.min(fromBack ? MOST_MOVED_FROM_BACK : MOST_MOVED, 750.0 / ((double) n * n));
+        Math.min(
+            fromBack ? MOST_MOVED_FROM_BACK : MOST_MOVED,
+            (large ? MOVES_TIMES_TASKS_OF_LARGE : MOVES_TIMES_TASKS) / ((double) n * n));
     maker = new ListMaker(decoder, draw, moveRate);
     int most = large ? POPULATION_OF_LARGE : fromBack ? POPULATION_FROM_BACK : POPULATION;
     population = (int) Math.max(10, Math.min(most, budget.schedules() / 60));
     mostStale = (fromBack ? STALE_ROUNDS_FROM_BACK : STALE_ROUNDS) * population;
+    partners = fromBack ? PARTNERS_FROM_BACK : PARTNERS;
+    rivals = fromBack ? RIVALS_FROM_BACK : 0;
     worthPushing = large ? WORTH_PUSHING_LARGE : WORTH_PUSHING;
     lists = new int[population][];
     ends = new long[population];
@@ -276,8 +292,8 @@ final class Search {
   }
 
   private void breed() {
-    int a = better(draw.below(population), draw.below(population));
-    int b = better(draw.below(population), draw.below(population));
+    int a = drawn();
+    int b = partner(a);
     stale++;
     if (a == b) {
       return;
@@ -297,7 +313,7 @@ final class Search {
         return;
       }
     }
-    int worse = worth[a] > worth[b] ? a : b;
+    int worse = worst(a, b);
     if (lastWorth <= worth[worse]) {
       int[] freed = lists[worse];
       lists[worse] = child;
@@ -307,7 +323,45 @@ final class Search {
     }
   }
 
-  private int better(int a, int b) {
+  /** The worst of two and some others at random. */
+  private int worst(int a, int b) {
+    int worst = worth[a] > worth[b] ? a : b;
+    for (int k = 0; k < rivals; k++) {
+      int other = draw.below(population);
+      worst = worth[other] > worth[worst] ? other : worst;
+    }
+    return worst;
+  }
+
+  /** The better of two at random. */
+  private int drawn() {
+    int a = draw.below(population);
+    int b = draw.below(population);
     return worth[a] <= worth[b] ? a : b;
+  }
+
+  /** Of some drawn, the one with the most tasks at another place of the list than in that of a. */
+  private int partner(int a) {
+    int farthest = a;
+    int most = -1;
+    for (int k = 0; k < partners; k++) {
+      int b = drawn();
+      int different = different(lists[a], lists[b]);
+      if (different > most) {
+        most = different;
+        farthest = b;
+      }
+    }
+    return farthest;
+  }
+
+  /** Places at which two lists differ, counted without a branch. */
+  private static int different(int[] one, int[] other) {
+    int count = 0;
+    for (int at = 0; at < one.length; at++) {
+      int bits = one[at] ^ other[at];
+      count += (bits | -bits) >>> 31;
+    }
+    return count;
   }
 }

@@ -25,8 +25,6 @@ public final class Sequencer {
   /** Schedules in the first round where calendars differ. */
   private static final long FIRST_ORDERS = 60;
 
-  private static final int MOST_HALVINGS = 3; // of the decisions in windows
-
   private static final int SMALL = 45; // tasks up to which the exact search gets the larger share
   private static final int LARGE = 80; // beyond, the time is better spent on orders of work
 
@@ -109,7 +107,6 @@ public final class Sequencer {
     private final OrderSearch orders;
     private final ScaledProject mirror; // null where reversed time is not for the exact search
     private long bound; // in steps
-    private int fruitless; // rounds of windows in a row; each halves the next
     private long endTried;
     private long nodesTried;
 
@@ -167,8 +164,8 @@ public final class Sequencer {
           long least = project.size <= LARGE ? LEAST_NODES : FEW_NODES;
           long more = project.size <= SMALL ? 3 * share : Math.max(share / 4, search.built() / 16);
           prove(least + more);
-          if (project.size <= LARGE) {
-            openWindows(project.size <= SMALL ? round / 2 : round / 2 >> fruitless);
+          if (project.size <= SMALL) {
+            openWindows(round / 2);
           }
         }
         if (project.size <= SMALL) {
@@ -202,7 +199,6 @@ public final class Sequencer {
 
     private void openWindows(long most) {
       long until = windows.nodes() + most;
-      long before = search.bestEnd();
       while (search.bestEnd() > bound && windows.nodes() < until && !search.spent()) {
         search.showElite();
         int[] found = windows.better(decoder.start, (int) search.bestEnd());
@@ -210,7 +206,6 @@ public final class Sequencer {
           take(found);
         }
       }
-      fruitless = search.bestEnd() < before ? 0 : Math.min(fruitless + 1, MOST_HALVINGS);
     }
 
     /**
