@@ -30,6 +30,30 @@ abstract class Decoder {
     return end > limit ? NONE : end;
   }
 
+  /**
+   * The same, where the first tasks are known to go where another schedule has them; only where the
+   * decoder {@link #resumes}.
+   *
+   * @param same how many
+   * @param places of that schedule
+   */
+  long forward(int[] list, int same, int[] places, long limit) {
+    return forward(list, limit);
+  }
+
+  /**
+   * Whether the tasks of a forward schedule, in the order of their starts, are known to be put in
+   * where they are, so that two lists that begin alike need not both be built from the beginning.
+   */
+  boolean resumes() {
+    return false;
+  }
+
+  /** Notes where the last forward schedule has its tasks; only where the decoder resumes. */
+  void note(int[] places) {
+    throw new UnsupportedOperationException();
+  }
+
   /** The end of a schedule that takes so much more time than one with the given end. */
   abstract long stretched(long end, double more);
 

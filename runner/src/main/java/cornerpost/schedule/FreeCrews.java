@@ -18,6 +18,9 @@ abstract class FreeCrews {
    */
   abstract int take(int task, int from);
 
+  /** Takes the crews of a task, which are free, from the step in which it starts. */
+  abstract void put(int task, int start);
+
   /** Frees all crews again, from the first step up to the given one, past which none is taken. */
   abstract void clear(int until);
 }

@@ -116,6 +116,12 @@ final class FreeCrewsByEight extends FreeCrews {
     }
   }
 
+  @Override
+  void put(int task, int start) {
+    int first = CREWS * task;
+    take(start, duration[task], need[first], need[first + 1], need[first + 2], need[first + 3]);
+  }
+
   /** A bit for each of eight steps, set where the guard is. */
   private static int steps(long word) {
     return (int) ((word & GUARDS) * GATHER >>> 56);

@@ -36,10 +36,16 @@ final class FreeCrewsByStep extends FreeCrews {
         u = t + duration;
       }
     }
-    for (int v = t; v < t + duration; v++) {
-      free[v] -= demand;
-    }
+    put(task, t);
     return t;
+  }
+
+  @Override
+  void put(int task, int start) {
+    int until = start + duration[task];
+    for (int v = start; v < until; v++) {
+      free[v] -= demand[task];
+    }
   }
 
   @Override

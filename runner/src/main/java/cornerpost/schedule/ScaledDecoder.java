@@ -96,7 +96,22 @@ final class ScaledDecoder extends Decoder {
   }
 
   @Override
+  boolean resumes() {
+    return orderKeepsWaiting;
+  }
+
+  @Override
+  void note(int[] places) {
+    System.arraycopy(start, 0, places, 0, size);
+  }
+
+  @Override
   long forward(int[] list, long limit) {
+    return forward(list, 0, start, limit);
+  }
+
+  @Override
+  long forward(int[] list, int same, int[] places, long limit) {
     crews.clear(used);
     int most = (int) Math.min(limit, Integer.MAX_VALUE / 2);
     FreeCrews crews = this.crews;
@@ -107,7 +122,17 @@ final class ScaledDecoder extends Decoder {
     int[] duration = p.duration;
     long[] demands = p.demand;
     int last = 0;
-    for (int j : list) {
+    for (int k = 0; k < same; k++) {
+      int j = list[k];
+      int t = places[j];
+      start[j] = t;
+      last = Math.max(last, t + duration[j]);
+      if (demands[j] != 0) {
+        crews.put(j, t);
+      }
+    }
+    for (int k = same; k < size; k++) {
+      int j = list[k];
       int t = release[j];
       int to = first[j + 1];
       for (int a = first[j]; a < to; a += 2 * AT_ONCE) {

@@ -71,11 +71,13 @@ final class Search {
   private final int partners;
   private final int rivals;
   private final int[][] lists;
+  private final int[][] places; // of the schedule of each list; null where they are of no use
   private final long[] ends;
   private final long[] worth; // end first, then tasks held fast
   private int filled;
   private int stale;
   private int[] child;
+  private int[] placesOfChild;
   private long bestEnd = Long.MAX_VALUE;
   private long bestOfPopulation = Long.MAX_VALUE;
   private long built;
@@ -104,6 +106,8 @@ final class Search {
     rivals = fromBack ? RIVALS_FROM_BACK : 0;
     worthPushing = large ? WORTH_PUSHING_LARGE : WORTH_PUSHING;
     lists = new int[population][];
+    places = fromBack || !decoder.resumes() ? null : new int[population][n];
+    placesOfChild = places == null ? null : new int[n];
     ends = new long[population];
     worth = new long[population];
     child = new int[n];
@@ -169,6 +173,7 @@ final class Search {
     built++;
     list(lists[worst]);
     evaluate(lists[worst], fromBack);
+    givePlaces(worst);
     ends[worst] = lastEnd;
     worth[worst] = lastWorth;
     bestOfPopulation = Math.min(bestOfPopulation, lastWorth);
@@ -183,6 +188,7 @@ final class Search {
         lists[filled] = lists[filled] == null ? new int[n] : lists[filled];
         maker.fill(lists[filled], filled);
         evaluate(lists[filled], filled > 0 && fromBack);
+        givePlaces(filled);
         worth[filled] = lastWorth;
         ends[filled] = lastEnd;
         bestOfPopulation = Math.min(bestOfPopulation, lastWorth);
@@ -201,16 +207,27 @@ final class Search {
   private long lastWorth;
 
   private void evaluate(int[] list, boolean back) {
-    evaluate(list, back, Decoder.NONE, Decoder.NONE);
+    evaluate(list, 0, null, back, Decoder.NONE, Decoder.NONE);
   }
 
   /**
    * Builds the schedule, pushes it to the front in the end, and makes the list the order that comes
    * of it; false, and the list of no use, if at first it is longer than the limit, or in the end
    * than what is wanted.
+   *
+   * @param same tasks at the beginning of the list that go where a schedule has them
+   * @param known places of that schedule; null for none
    */
-  private boolean evaluate(int[] list, boolean back, long limit, long wanted) {
-    long first = back ? decoder.backward(list, limit) : decoder.forward(list, limit);
+  private boolean evaluate(
+      int[] list, int same, int[] known, boolean back, long limit, long wanted) {
+    long first;
+    if (back) {
+      first = decoder.backward(list, limit);
+    } else if (known == null) {
+      first = decoder.forward(list, limit);
+    } else {
+      first = decoder.forward(list, same, known, limit);
+    }
     if (first == Decoder.NONE) {
       built++;
       return false;
@@ -228,6 +245,9 @@ final class Search {
       lastEnd = end;
       lastWorth = end * (n + 1) + decoder.unmoved();
       list(list);
+      if (places != null) {
+        decoder.note(placesOfChild);
+      }
     }
     built += back ? 2 : 3;
     return taken;
@@ -301,7 +321,10 @@ final class Search {
     maker.cross(lists[a], lists[b], child);
     maker.move(child);
     long longer = Math.max(ends[a], ends[b]); // what ends later is not taken in
-    if (!evaluate(child, fromBack, decoder.stretched(longer, worthPushing), longer)) {
+    int[] known = places == null ? null : places[b];
+    int same = known == null ? 0 : alike(child, lists[b]);
+    long limit = decoder.stretched(longer, worthPushing);
+    if (!evaluate(child, same, known, fromBack, limit, longer)) {
       return;
     }
     if (lastWorth < bestOfPopulation) {
@@ -318,9 +341,25 @@ final class Search {
       int[] freed = lists[worse];
       lists[worse] = child;
       child = freed;
+      givePlaces(worse);
       worth[worse] = lastWorth;
       ends[worse] = lastEnd;
     }
+  }
+
+  /** Where the schedule built last has its tasks belongs to the member. */
+  private void givePlaces(int member) {
+    if (places != null) {
+      int[] freed = places[member];
+      places[member] = placesOfChild;
+      placesOfChild = freed;
+    }
+  }
+
+  /** How many tasks two lists have in common at their beginning. */
+  private int alike(int[] one, int[] other) {
+    int first = Arrays.mismatch(one, other);
+    return first < 0 ? n : first;
   }
 
   /** The worst of two and some others at random. */
