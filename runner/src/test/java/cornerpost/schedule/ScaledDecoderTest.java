@@ -1,0 +1,58 @@
+package cornerpost.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Schedules built from where two lists part are those built from the beginning. */
+class ScaledDecoderTest {
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"j30", "j60", "j120", "patterson"})
+  void a_list_that_begins_like_that_of_a_schedule_need_not_be_put_in_from_the_beginning(
+      String set) {
+    boolean patterson = set.equals("patterson");
+    int parted = 0;
+    for (String file : Networks.known(patterson ? set : "psplib/" + set).keySet()) {
+      var problem = patterson ? Networks.patterson(file) : Networks.psplib(set, file);
+      Network network = problem.network(Networks.EVERY_DAY);
+      var early = new Sweep(network.graph());
+      early.forward(network.graph().minutes);
+      var decoder = new ScaledDecoder(ScaledProject.of(network, early).orElseThrow());
+      var maker = new ListMaker(decoder, new RandomDraw(7), 0.02);
+      int n = decoder.size;
+      int[] one = new int[n];
+      int[] other = new int[n];
+      int[] child = new int[n];
+      int[] places = new int[n];
+      int[] anew = new int[n];
+      for (int k = 1; k <= 20; k++) {
+        maker.fill(other, k);
+        maker.fill(one, k);
+        long end = decoder.forward(one);
+        decoder.note(places);
+        decoder.listByStart(one);
+
+        assertThat(decoder.forward(one)).as(file).isEqualTo(end);
+        decoder.note(anew);
+        assertThat(anew)
+            .as("%s: the schedule its own order of starts gives", file)
+            .isEqualTo(places);
+
+        maker.cross(other, one, child);
+        maker.move(child);
+        int same = Arrays.mismatch(child, one);
+        parted += same > 0 ? 1 : 0;
+        if (same >= 0) {
+          long whole = decoder.forward(child);
+          decoder.note(anew);
+          assertThat(decoder.forward(child, same, places, Decoder.NONE)).as(file).isEqualTo(whole);
+          decoder.note(places);
+          assertThat(places).as("%s: from task %d of the list on", file, same).isEqualTo(anew);
+        }
+      }
+    }
+    assertThat(parted).as("children that begin like their parent").isGreaterThan(200);
+  }
+}
