@@ -19,8 +19,11 @@ public final class Sequencer {
   /** The same in the second round where calendars differ; it doubles in each later one. */
   private static final long MANY_ORDERS = 1_000;
 
-  /** The same once no better schedule has come for long; longer than nearly every proof takes. */
-  private static final long LAST_ORDERS = 12_000;
+  /** The same once no better schedule has come for long: every house tried is proved by then. */
+  private static final long LAST_ORDERS = 60_000;
+
+  /** Of a network too large to be proved, no more than take some ten seconds. */
+  private static final long LAST_ORDERS_TIMES_TASKS = 9_000_000;
 
   /** Schedules in the first round where calendars differ. */
   private static final long FIRST_ORDERS = 60;
@@ -75,7 +78,8 @@ public final class Sequencer {
       most = most == FEW_ORDERS ? MANY_ORDERS : 2 * most;
     }
     if (!proved) {
-      proved = decide(orders, decoder, search, within(budget, LAST_ORDERS));
+      long last = Math.min(LAST_ORDERS, LAST_ORDERS_TIMES_TASKS / network.activities().size());
+      proved = decide(orders, decoder, search, within(budget, last));
     }
     long bound = proved ? search.bestEnd() : orders.lowestEnd(search.bestEnd());
     decoder.putInto(plan);

@@ -96,19 +96,13 @@ class GeneratedNetworksTest {
         .count();
   }
 
-  /**
-   * With the effort of an everyday run; which of them are proved depends on nothing but the seed.
-   */
+  /** Proved with the effort of an everyday run. */
   @Test
-  void nearly_every_order_of_work_is_proved_to_end_soonest() throws IOException {
-    int proved = 0;
-    int all = 0;
+  void no_order_of_work_ends_sooner() throws IOException {
     for (long seed = 1; seed <= 120; seed++) {
       var plain = House.of(seed).plain();
       assertThat(plain.lowerBound()).isBetween(plain.alone().finish(), plain.ordered().finish());
-      all++;
-      proved += plain.proved() ? 1 : 0;
+      assertThat(plain.proved()).as("house %d is proved", seed).isTrue();
     }
-    assertThat((double) proved / all).isGreaterThan(0.97);
   }
 }
