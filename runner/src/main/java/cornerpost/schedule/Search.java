@@ -216,18 +216,11 @@ final class Search {
    * than what is wanted.
    *
    * @param same tasks at the beginning of the list that go where a schedule has them
-   * @param known places of that schedule; null for none
+   * @param known places of that schedule; of no use where no task is the same
    */
   private boolean evaluate(
       int[] list, int same, int[] known, boolean back, long limit, long wanted) {
-    long first;
-    if (back) {
-      first = decoder.backward(list, limit);
-    } else if (known == null) {
-      first = decoder.forward(list, limit);
-    } else {
-      first = decoder.forward(list, same, known, limit);
-    }
+    long first = back ? decoder.backward(list, limit) : decoder.forward(list, same, known, limit);
     if (first == Decoder.NONE) {
       built++;
       return false;
