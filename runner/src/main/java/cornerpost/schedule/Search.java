@@ -37,7 +37,10 @@ import java.util.Comparator;
  * for the resource-constrained project scheduling problem", ICCSA 2005, 378-387.
  */
 final class Search {
-  private static final int LARGE = 80; // tasks; the sizes here were found by trial
+  /** Tasks beyond which time is better spent on orders of work than on an exact search. */
+  static final int LARGE = 80;
+
+  // the sizes here were found by trial
   private static final int FEWEST_FROM_BACK =
       46; // up to 45 the other way finds every optimum known
   private static final int POPULATION = 300;
@@ -350,9 +353,9 @@ final class Search {
   }
 
   /** How many tasks two lists have in common at their beginning. */
-  private int alike(int[] one, int[] other) {
+  private static int alike(int[] one, int[] other) {
     int first = Arrays.mismatch(one, other);
-    return first < 0 ? n : first;
+    return first < 0 ? one.length : first;
   }
 
   /** The worst of two and some others at random. */

@@ -29,7 +29,6 @@ public final class Sequencer {
   private static final long FIRST_ORDERS = 60;
 
   private static final int SMALL = 45; // tasks up to which the exact search gets the larger share
-  private static final int LARGE = 80; // beyond, the time is better spent on orders of work
 
   private Sequencer() {}
 
@@ -165,7 +164,7 @@ public final class Sequencer {
         }
         if (exact && search.bestEnd() > bound && !search.spent()) {
           long share = Math.min(round, budget.schedules());
-          long least = project.size <= LARGE ? LEAST_NODES : FEW_NODES;
+          long least = project.size <= Search.LARGE ? LEAST_NODES : FEW_NODES;
           long more = project.size <= SMALL ? 3 * share : Math.max(share / 4, search.built() / 16);
           prove(least + more);
           if (project.size <= SMALL) {
@@ -176,7 +175,9 @@ public final class Sequencer {
           round = 4 * round;
         } else {
           round =
-              !exact || project.size <= LARGE ? Math.min(4 * round, LONGEST_ROUND) : Long.MAX_VALUE;
+              !exact || project.size <= Search.LARGE
+                  ? Math.min(4 * round, LONGEST_ROUND)
+                  : Long.MAX_VALUE;
         }
       }
     }
