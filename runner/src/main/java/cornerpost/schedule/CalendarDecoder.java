@@ -35,6 +35,7 @@ final class CalendarDecoder extends Decoder {
     for (int k = 0; k < size; k++) {
       number[task[k]] = k;
     }
+    Incidence out = g.outgoing();
     before = new int[size][];
     after = new int[size][];
     for (int k = 0; k < size; k++) {
@@ -46,7 +47,7 @@ final class CalendarDecoder extends Decoder {
               .distinct()
               .toArray();
       after[k] =
-          Arrays.stream(g.out, g.outFirst[i], g.outFirst[i + 1])
+          Arrays.stream(out.link(), out.first()[i], out.first()[i + 1])
               .map(l -> number[g.after[l]])
               .filter(a -> a >= 0)
               .distinct()

@@ -1,5 +1,7 @@
 package cornerpost.schedule;
 
+import java.util.Arrays;
+
 /**
  * Early and late places of all tasks, and their total and free float, on arrays by position in the
  * network; O(tasks + links). A task that is done has no late place and no float.
@@ -21,15 +23,16 @@ record Floats(Sweep early, long[] latePlace, long[] total, long[] free) {
   /** The rest, given the forward pass. */
   static Floats of(Sweep early, long[] minutes) {
     Graph g = early.graph;
-    long[] late = early.backward(minutes, early.end);
-    long[] place = early.place;
-    long[] inLink = g.inLink;
-    long[] total = new long[g.size];
     long[] free = new long[g.size];
+    Arrays.fill(free, Graph.NEVER);
+    long[] late = early.backward(minutes, early.end, true, free);
+    long[] place = early.place;
+    long[] total = new long[g.size];
     int like = -1; // a task of work with the same calendar: the end is the same number to both
     long number = 0;
     for (int i = 0; i < g.size; i++) {
       if (g.state[i] == Graph.DONE) {
+        free[i] = 0;
         continue;
       }
       if (g.kind[i] == Graph.WORK) {
@@ -38,23 +41,11 @@ record Floats(Sweep early, long[] latePlace, long[] total, long[] free) {
           number = g.calendar[i].worked(early.end);
         }
         total[i] = late[i] - place[i];
-        free[i] = Math.min(total[i], number - minutes[i] - place[i]);
+        free[i] = Math.min(free[i], Math.min(total[i], number - minutes[i] - place[i]));
       } else {
         total[i] = g.floatMinutes(i, place[i], late[i]);
         long last = g.placeFinishingBy(i, early.end, minutes[i]);
-        free[i] = Math.min(total[i], g.floatMinutes(i, place[i], last));
-      }
-    }
-    for (int i = 0; i < g.size; i++) {
-      int last = g.inFirst[i + 1];
-      for (int k = g.inFirst[i]; k < last; k++) {
-        long link = inLink[k];
-        int b = Graph.task(link);
-        long slack =
-            Graph.slow(link)
-                ? early.slack(g.in[k], minutes)
-                : place[i] - Graph.step(link, minutes[b], minutes[i]) - place[b];
-        free[b] = Graph.sooner(free[b], slack);
+        free[i] = Math.min(free[i], Math.min(total[i], g.floatMinutes(i, place[i], last)));
       }
     }
     return new Floats(early, late, total, free);

@@ -1,6 +1,5 @@
 package cornerpost.schedule;
 
-import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.stream.IntStream;
 
@@ -22,18 +21,29 @@ final class Graph {
   static final byte RUNNING = 1;
   static final byte DONE = 2;
 
-  /** A link that needs calendars to add up, see {@link #inLink}. */
-  static final int SLOW = 1 << 31;
-
-  private static final int FROM_FINISH = 2;
+  // Of a link in one number, see inLink.
   private static final int TO_FINISH = 1;
+  private static final int FROM_FINISH = 2;
+  private static final int ELAPSED_LAG = 4;
+  private static final int TASK_FROM = 3; // bits to the left
+  private static final int SLOW = 1 << 31;
+
+  private static final int[] OF_RELATION = new int[Relation.values().length];
+  private static final int[] OF_UNIT = new int[LagUnit.values().length];
+
+  static {
+    for (Relation r : Relation.values()) {
+      OF_RELATION[r.ordinal()] = (r.fromStart() ? 0 : FROM_FINISH) | (r.toFinish() ? TO_FINISH : 0);
+    }
+    OF_UNIT[LagUnit.ELAPSED_MINUTES.ordinal()] = ELAPSED_LAG;
+  }
 
   static final long NEVER = Long.MAX_VALUE / 4;
 
   final int size;
   final byte[] kind;
   final byte[] state;
-  final WorkCalendar[] calendar;
+  final WorkCalendar[] calendar; // shared with the network, not to be written to
   final long[] minutes;
   final long[] release; // moment before which it cannot start, or go on
   final long[] deadline; // NEVER if none
@@ -43,27 +53,21 @@ final class Graph {
   final int links;
   final int[] before; // shared with the network, not to be written to
   final int[] after;
-  final boolean[] fromStart;
-  final boolean[] toFinish;
-  final long[] lag;
-  final boolean[] plainLag; // elapsed, or nought: no calendar is needed to add it
-
-  final int[] inFirst; // links into task i are in[inFirst[i] .. inFirst[i + 1]]
+  final int[] inFirst; // links into task i are in[inFirst[i]] .. in[inFirst[i + 1] - 1]
   final int[] in;
-  final int[] outFirst;
-  final int[] out;
 
   /**
    * For each of {@link #in} what the passes need, in one number: the lag in the upper half; in the
    * lower the task before, whether its finish counts, whether the finish of the task after counts,
-   * and SLOW in the sign.
+   * and in the sign whether calendars are needed to add it up.
    */
   final long[] inLink;
 
-  final int[] sort; // see sorts
-  final boolean[] quickIn; // whether no link into the task is slow
+  final boolean[] quick; // whether the task and all links into it are differences of places
   final long[] firstPlace; // by its release alone
-  private final boolean listed; // whether every task is listed after those it waits for
+  private final long[] rule; // of each link, as inLink, without task and sign
+  private final boolean listed; // whether every task stands after those it waits for
+  private volatile Incidence outgoing;
   private volatile int[] order;
   private volatile int[] passOrder;
   final long start;
@@ -72,7 +76,7 @@ final class Graph {
     size = network.activities().size();
     kind = new byte[size];
     state = new byte[size];
-    calendar = new WorkCalendar[size];
+    calendar = network.calendars();
     minutes = new long[size];
     release = new long[size];
     deadline = new long[size];
@@ -82,7 +86,6 @@ final class Graph {
     long status = network.status().map(Minutes::of).orElse(Long.MIN_VALUE);
     for (int i = 0; i < size; i++) {
       Activity a = network.activities().get(i);
-      calendar[i] = network.calendar(i);
       minutes[i] = a.minutes();
       deadline[i] = a.deadline().map(Minutes::of).orElse(NEVER);
       release[i] = Math.max(start, status);
@@ -96,65 +99,14 @@ final class Graph {
     links = network.links().size();
     before = network.before();
     after = network.after();
-    fromStart = new boolean[links];
-    toFinish = new boolean[links];
-    lag = new long[links];
-    plainLag = new boolean[links];
-    inFirst = new int[size + 1];
-    outFirst = new int[size + 1];
-    in = new int[links];
-    out = new int[links];
-    sort = sorts();
-    long[] packed = new long[links]; // as inLink, without the task
-    boolean inTheirPlace = true;
-    int l = 0;
-    for (Link link : network.links()) {
-      int i = before[l];
-      int j = after[l];
-      boolean fromFinish = !link.relation().fromStart();
-      boolean finish = link.relation().toFinish();
-      long minutesOfLag = link.lagMinutes();
-      boolean plain = minutesOfLag == 0 || link.lagUnit() == LagUnit.ELAPSED_MINUTES;
-      fromStart[l] = !fromFinish;
-      toFinish[l] = finish;
-      lag[l] = minutesOfLag;
-      plainLag[l] = plain;
-      boolean sums =
-          sort[i] >= 0
-              && sort[i] == sort[j]
-              && (minutesOfLag == 0 || !plain)
-              && (int) minutesOfLag == minutesOfLag;
-      packed[l] =
-          minutesOfLag << 32
-              | (sums ? 0 : SLOW & 0xFFFFFFFFL)
-              | (fromFinish ? FROM_FINISH : 0)
-              | (finish ? TO_FINISH : 0);
-      inFirst[j + 1]++;
-      outFirst[i + 1]++;
-      inTheirPlace &= i < j;
-      l++;
-    }
-    for (int i = 0; i < size; i++) {
-      inFirst[i + 1] += inFirst[i];
-      outFirst[i + 1] += outFirst[i];
-    }
-    int[] nextIn = Arrays.copyOf(inFirst, size);
-    int[] nextOut = Arrays.copyOf(outFirst, size);
+    rule = rules(network);
+    Incidence into = Incidence.of(after, size);
+    inFirst = into.first();
+    in = into.link();
     inLink = new long[links];
-    quickIn = new boolean[size];
-    Arrays.fill(quickIn, true);
-    for (l = 0; l < links; l++) {
-      int i = before[l];
-      int j = after[l];
-      int k = nextIn[j]++;
-      int o = nextOut[i]++;
-      in[k] = l;
-      out[o] = l;
-      long link = packed[l];
-      inLink[k] = link | (long) i << 2;
-      quickIn[j] &= (int) link >= 0;
-    }
+    quick = new boolean[size];
     firstPlace = new long[size];
+    listed = packLinks(sorts());
     for (int i = 0; i < size; i++) {
       boolean same =
           i > 0
@@ -163,7 +115,48 @@ final class Graph {
               && release[i] == release[i - 1];
       firstPlace[i] = same ? firstPlace[i - 1] : placeStartingFrom(i, release[i]);
     }
-    listed = inTheirPlace;
+  }
+
+  /**
+   * The lag, within {@link Network#MOST_MINUTES}, fits the upper half. Without a branch, so that
+   * the processor fetches the next links while it waits for one.
+   */
+  private static long[] rules(Network network) {
+    long[] rule = new long[network.links().size()];
+    int l = 0;
+    for (Link link : network.links()) {
+      rule[l++] =
+          link.lagMinutes() << 32
+              | OF_RELATION[link.relation().ordinal()]
+              | OF_UNIT[link.lagUnit().ordinal()];
+    }
+    return rule;
+  }
+
+  /**
+   * Fills {@link #inLink} and {@link #quick}.
+   *
+   * @return whether every task is listed after those it waits for
+   */
+  private boolean packLinks(int[] sort) {
+    int least = 1;
+    for (int j = 0; j < size; j++) {
+      int slow = sort[j];
+      for (int k = inFirst[j]; k < inFirst[j + 1]; k++) {
+        int l = in[k];
+        int i = before[l];
+        long link = rule[l];
+        int lag = (int) (link >> 32);
+        int elapsed = (int) link << 29 & (lag | -lag); // in the sign: a lag, and an elapsed one
+        int other = sort[i] ^ sort[j];
+        int sign = (other | -other | sort[j] | elapsed) & SLOW;
+        inLink[k] = link | (sign | i << TASK_FROM) & 0xFFFFFFFFL;
+        slow |= sign;
+        least = Math.min(least, j - i);
+      }
+      quick[j] = slow >= 0;
+    }
+    return least > 0;
   }
 
   /** Every task after those it waits for; first those that wait for none, in the order listed. */
@@ -189,6 +182,35 @@ final class Graph {
     return known;
   }
 
+  /** The links that lead from each task. */
+  Incidence outgoing() {
+    Incidence known = outgoing;
+    if (known == null) {
+      known = Incidence.of(before, size);
+      outgoing = known;
+    }
+    return known;
+  }
+
+  /** Whether the link waits for the start of the task before, not for its finish. */
+  boolean fromStart(int link) {
+    return (rule[link] & FROM_FINISH) == 0;
+  }
+
+  /** Whether the finish of the task after waits, not its start. */
+  boolean toFinish(int link) {
+    return (rule[link] & TO_FINISH) != 0;
+  }
+
+  long lag(int link) {
+    return rule[link] >> 32;
+  }
+
+  /** Whether no calendar is needed to add the lag: it is elapsed, or nought. */
+  boolean plainLag(int link) {
+    return (rule[link] & ELAPSED_LAG) != 0 || lag(link) == 0;
+  }
+
   /**
    * A number for each task: equal for tasks of work in one calendar that have not begun, negative
    * for all others. Between two with the same number a link is a difference of two places: the
@@ -207,11 +229,12 @@ final class Graph {
     return sort;
   }
 
-  /** The other task of a link in {@link #inLink}. */
+  /** The task before of a link in {@link #inLink}. */
   static int task(long link) {
-    return ((int) link & ~SLOW) >>> 2;
+    return ((int) link & ~SLOW) >>> TASK_FROM;
   }
 
+  /** Whether a link in {@link #inLink} needs calendars to add up. */
   static boolean slow(long link) {
     return (int) link < 0;
   }
@@ -262,6 +285,7 @@ final class Graph {
 
   /** Kahn's method; cost O(tasks + links). The network has no loop, so every task is reached. */
   private int[] inOrder() {
+    Incidence out = outgoing();
     int[] waiting = new int[size];
     int[] found = new int[size];
     int count = 0;
@@ -273,8 +297,8 @@ final class Graph {
     }
     for (int k = 0; k < count; k++) {
       int i = found[k];
-      for (int o = outFirst[i]; o < outFirst[i + 1]; o++) {
-        int j = after[out[o]];
+      for (int o = out.first()[i]; o < out.first()[i + 1]; o++) {
+        int j = after[out.link()[o]];
         if (--waiting[j] == 0) {
           found[count++] = j;
         }
@@ -335,17 +359,17 @@ final class Graph {
   long moment(int link, long startBefore, long finishBefore) {
     int i = before[link];
     int j = after[link];
-    long from = fromStart[link] ? startBefore : finishBefore;
-    if (toFinish[link] && kind[i] != ELAPSED) {
+    long from = fromStart(link) ? startBefore : finishBefore;
+    if (toFinish(link) && kind[i] != ELAPSED) {
       from =
           calendar[i].endOf(
               calendar[i].worked(from)); // Monday 08:00 is Friday 16:00, seen from a finish
     }
-    if (plainLag[link]) {
-      return from + lag[link];
+    if (plainLag(link)) {
+      return from + lag(link);
     }
-    long number = calendar[j].worked(from) + lag[link];
-    return fromStart[link] && !toFinish[link]
+    long number = calendar[j].worked(from) + lag(link);
+    return fromStart(link) && !toFinish(link)
         ? calendar[j].startOf(number)
         : calendar[j].endOf(number);
   }
@@ -358,7 +382,7 @@ final class Graph {
   /** The earliest place of the task after, given the moment the link lets it start or finish. */
   long placeOf(int link, long moment, long durationAfter) {
     int j = after[link];
-    return toFinish[link]
+    return toFinish(link)
         ? placeFinishingFrom(j, moment, durationAfter)
         : placeStartingFrom(j, moment);
   }
@@ -370,27 +394,27 @@ final class Graph {
     int i = before[link];
     int j = after[link];
     long limit =
-        toFinish[link]
+        toFinish(link)
             ? finishAt(j, placeAfter, durationAfter)
             : startAt(j, placeAfter); // the moment of the link may be this late
-    if (plainLag[link]) {
-      limit -= lag[link];
-    } else if (fromStart[link] && !toFinish[link]) {
-      limit = calendar[j].startOf(calendar[j].numberStartingAtOrBefore(limit) - lag[link]);
+    if (plainLag(link)) {
+      limit -= lag(link);
+    } else if (fromStart(link) && !toFinish(link)) {
+      limit = calendar[j].startOf(calendar[j].numberStartingAtOrBefore(limit) - lag(link));
     } else {
-      limit = calendar[j].startOf(calendar[j].worked(limit) - lag[link]);
+      limit = calendar[j].startOf(calendar[j].worked(limit) - lag(link));
     }
     if (kind[i] == ELAPSED) {
-      return fromStart[link] ? limit : limit - durationBefore;
+      return fromStart(link) ? limit : limit - durationBefore;
     }
-    if (toFinish[link]) { // only the working minutes up to the limit count
+    if (toFinish(link)) { // only the working minutes up to the limit count
       long number = calendar[i].worked(limit);
       if (kind[i] == MOMENT) {
         return calendar[i].startOf(number);
       }
-      return fromStart[link] ? number : number - durationBefore;
+      return fromStart(link) ? number : number - durationBefore;
     }
-    return fromStart[link] ? placeStartingBy(i, limit) : placeFinishingBy(i, limit, durationBefore);
+    return fromStart(link) ? placeStartingBy(i, limit) : placeFinishingBy(i, limit, durationBefore);
   }
 
   /** Float of a move from one place to another, as the task's duration is counted. */

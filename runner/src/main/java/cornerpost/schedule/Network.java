@@ -26,7 +26,7 @@ public final class Network {
   private final WorkCalendar defaultCalendar;
   private final Optional<LocalDateTime> status;
   private final Map<String, Integer> indexById;
-  private final List<WorkCalendar> calendars;
+  private final WorkCalendar[] calendars;
   private final int[] before; // of each link, the position of a task
   private final int[] after;
   private final Graph graph;
@@ -102,10 +102,10 @@ public final class Network {
     this.crews.forEach(c -> crewByName.put(c.name(), c));
     var met =
         new HashMap<WorkCalendar, WorkCalendar>(); // one object for each, so that equality is quick
-    calendars = new ArrayList<>();
-    for (Activity a : this.activities) {
-      WorkCalendar own = workedIn(a, crewByName, defaultCalendar);
-      calendars.add(met.computeIfAbsent(own, c -> c));
+    calendars = new WorkCalendar[this.activities.size()];
+    for (int i = 0; i < calendars.length; i++) {
+      WorkCalendar own = workedIn(this.activities.get(i), crewByName, defaultCalendar);
+      calendars[i] = met.computeIfAbsent(own, c -> c);
     }
     before = new int[this.links.size()];
     after = new int[before.length];
@@ -174,7 +174,7 @@ public final class Network {
 
   /** The calendar a task is really worked in: its own, narrowed to that of the crews it needs. */
   public WorkCalendar calendarOf(String id) {
-    return calendars.get(indexOf(id));
+    return calendars[indexOf(id)];
   }
 
   /**
@@ -223,8 +223,9 @@ public final class Network {
     return after;
   }
 
-  WorkCalendar calendar(int index) {
-    return calendars.get(index);
+  /** For each task the calendar it is worked in; not to be written to. */
+  WorkCalendar[] calendars() {
+    return calendars;
   }
 
   Graph graph() {

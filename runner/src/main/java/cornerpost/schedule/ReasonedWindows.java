@@ -19,6 +19,7 @@ final class ReasonedWindows {
   private final Nogoods nogoods;
 
   private final Graph g;
+  private final Incidence out;
   private final long[] minutes;
   private final int n;
   private final int words;
@@ -27,6 +28,7 @@ final class ReasonedWindows {
 
   ReasonedWindows(TimeWindows windows, Nogoods nogoods) {
     g = windows.g;
+    out = g.outgoing();
     this.nogoods = nogoods;
     minutes = g.minutes;
     n = g.size;
@@ -171,8 +173,8 @@ final class ReasonedWindows {
   private boolean followLow(int i) {
     long start = g.state[i] == Graph.RUNNING ? g.realStart[i] : trail.earlyStart[i];
     long finish = trail.earlyFinish[i];
-    for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
-      int l = g.out[o];
+    for (int o = out.first()[i]; o < out.first()[i + 1]; o++) {
+      int l = out.link()[o];
       int a = g.after[l];
       if (g.state[a] != Graph.DONE
           && !deductions.raise(a, g.placeAfter(l, start, finish, minutes[a]), Trail.LINK, l)) {
@@ -198,7 +200,7 @@ final class ReasonedWindows {
       int l = g.in[q];
       int b = g.before[l];
       boolean movable =
-          g.state[b] == Graph.NOT_STARTED || g.state[b] == Graph.RUNNING && !g.fromStart[l];
+          g.state[b] == Graph.NOT_STARTED || g.state[b] == Graph.RUNNING && !g.fromStart(l);
       if (movable) {
         long place = g.placeBefore(l, trail.high[j], minutes[j], minutes[b]);
         if (!deductions.lower(b, place, Trail.LINK, l)) return false;

@@ -63,7 +63,7 @@ final class ScaledProject {
       }
     }
     for (int l = 0; l < g.links && !always; l++) {
-      if (g.plainLag[l] && g.lag[l] != 0) {
+      if (g.plainLag(l) && g.lag(l) != 0) {
         return Optional.empty();
       }
     }
@@ -95,14 +95,14 @@ final class ScaledProject {
       for (int q = g.inFirst[j]; q < g.inFirst[j + 1]; q++) {
         int l = g.in[q];
         int i = g.before[l];
-        if (number[i] < 0 || g.state[i] == Graph.RUNNING && g.fromStart[l]) {
+        if (number[i] < 0 || g.state[i] == Graph.RUNNING && g.fromStart(l)) {
           long at = g.placeAfter(l, early.start[i], early.finish[i], g.minutes[j]);
           from[k] = Math.max(from[k], calendar.worked(g.startAt(j, at)));
           continue;
         }
-        long w = g.lag[l];
-        w += g.fromStart[l] ? 0 : g.minutes[i];
-        w -= g.toFinish[l] ? g.minutes[j] : 0;
+        long w = g.lag(l);
+        w += g.fromStart(l) ? 0 : g.minutes[i];
+        w -= g.toFinish(l) ? g.minutes[j] : 0;
         int same = -1;
         for (int a = 0; a < arcs.size(); a++) {
           same = arcs.get(a)[0] == number[i] ? a : same;

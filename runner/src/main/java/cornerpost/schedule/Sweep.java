@@ -25,7 +25,7 @@ final class Sweep {
     long[] inLink = g.inLink;
     long last = g.size == 0 ? g.start : Long.MIN_VALUE;
     for (int i : g.passOrder()) {
-      if (g.quickIn[i] && g.sort[i] >= 0) {
+      if (g.quick[i]) {
         long at = g.firstPlace[i];
         long duration = minutes[i];
         int until = g.inFirst[i + 1];
@@ -72,8 +72,9 @@ final class Sweep {
    */
   long latest(int i, long[] minutes, long until) {
     long at = graph.placeFinishingBy(i, until, minutes[i]);
-    for (int o = graph.outFirst[i]; o < graph.outFirst[i + 1]; o++) {
-      int l = graph.out[o];
+    Incidence out = graph.outgoing();
+    for (int o = out.first()[i]; o < out.first()[i + 1]; o++) {
+      int l = out.link()[o];
       int a = graph.after[l];
       if (movable(l) && graph.state[a] != Graph.DONE) {
         at = Math.min(at, graph.placeBefore(l, place[a], minutes[a], minutes[i]));
@@ -98,7 +99,7 @@ final class Sweep {
   private boolean movable(int link) {
     int b = graph.before[link];
     return graph.state[b] == Graph.NOT_STARTED
-        || (graph.state[b] == Graph.RUNNING && !graph.fromStart[link]);
+        || (graph.state[b] == Graph.RUNNING && !graph.fromStart(link));
   }
 
   /** How far the task before can move, in its own time, until this link moves the task after. */
@@ -119,7 +120,18 @@ final class Sweep {
 
   /** Latest places; deadlines are met only if asked for. */
   long[] backward(long[] minutes, long until, boolean meetDeadlines) {
+    return backward(minutes, until, meetDeadlines, new long[0]);
+  }
+
+  /**
+   * Latest places, and on the way how far each task can move until a link moves another.
+   *
+   * @param slack lowered to that; empty if it is not wanted
+   */
+  long[] backward(long[] minutes, long until, boolean meetDeadlines, long[] slack) {
     Graph g = graph;
+    long[] place = this.place;
+    boolean slacks = slack.length > 0;
     long[] late = new long[g.size];
     int like = -1; // a task of work with the same calendar: the end is the same number to both
     long number = 0;
@@ -151,9 +163,16 @@ final class Sweep {
         long link = inLink[k];
         int b = Graph.task(link);
         if (!Graph.slow(link)) {
-          late[b] = Graph.sooner(late[b], at - Graph.step(link, minutes[b], duration));
+          long step = Graph.step(link, minutes[b], duration);
+          late[b] = Graph.sooner(late[b], at - step);
+          if (slacks) {
+            slack[b] = Graph.sooner(slack[b], place[i] - step - place[b]);
+          }
         } else if (movable(g.in[k])) {
           late[b] = Math.min(late[b], g.placeBefore(g.in[k], at, duration, minutes[b]));
+          if (slacks) {
+            slack[b] = Math.min(slack[b], slack(g.in[k], minutes));
+          }
         }
       }
     }
@@ -168,7 +187,7 @@ final class Sweep {
     long last = Long.MIN_VALUE;
     for (int k = graph.inFirst[i]; k < graph.inFirst[i + 1]; k++) {
       int l = graph.in[k];
-      if (!graph.toFinish[l]) {
+      if (!graph.toFinish(l)) {
         long moment = moment(l);
         if (graph.placeOf(l, moment, minutes[i]) == place[i]) {
           last = Math.max(last, moment);
@@ -197,7 +216,7 @@ final class Sweep {
     if (graph.placeOf(link, moment, minutes[i]) != place[i]) {
       return false;
     }
-    return graph.toFinish[link]
+    return graph.toFinish(link)
         || moment == lastArrival(i, minutes) && !dateIsLater(i, moment)
         || slack(link, minutes) == 0;
   }
@@ -216,7 +235,7 @@ final class Sweep {
   boolean followsFinish(int i) {
     for (int k = graph.inFirst[i]; k < graph.inFirst[i + 1]; k++) {
       int l = graph.in[k];
-      if (!graph.fromStart[l] && moment(l) == finish[i]) {
+      if (!graph.fromStart(l) && moment(l) == finish[i]) {
         return true;
       }
     }
@@ -235,11 +254,12 @@ final class Sweep {
   /** Tasks from which a chain of driving links leads to the end. */
   boolean[] drivingFinish(long[] minutes) {
     boolean[] drives = new boolean[graph.size];
+    Incidence out = graph.outgoing();
     for (int k = graph.size - 1; k >= 0; k--) {
       int i = graph.order()[k];
       drives[i] = atEnd(i, minutes);
-      for (int o = graph.outFirst[i]; !drives[i] && o < graph.outFirst[i + 1]; o++) {
-        int l = graph.out[o];
+      for (int o = out.first()[i]; !drives[i] && o < out.first()[i + 1]; o++) {
+        int l = out.link()[o];
         drives[i] = drives[graph.after[l]] && drives(l, minutes);
       }
     }

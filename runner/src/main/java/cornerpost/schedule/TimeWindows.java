@@ -29,6 +29,7 @@ final class TimeWindows {
   static final int MOST_TASKS = 2_000;
 
   final Graph g;
+  private final Incidence out;
   private final UnderWay underWay;
   private final long[] minutes;
   private final int words;
@@ -56,6 +57,7 @@ final class TimeWindows {
 
   TimeWindows(Network network, CrewUse use) {
     g = network.graph();
+    out = g.outgoing();
     underWay = UnderWay.of(network);
     minutes = g.minutes;
     int n = g.size;
@@ -132,10 +134,10 @@ final class TimeWindows {
   private void links() {
     for (int k = g.size - 1; k >= 0; k--) {
       int i = g.order()[k];
-      for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
-        int l = g.out[o];
+      for (int o = out.first()[i]; o < out.first()[i + 1]; o++) {
+        int l = out.link()[o];
         int a = g.after[l];
-        if (!g.fromStart[l] && !g.toFinish[l] && g.lag[l] >= 0 && g.state[a] == Graph.NOT_STARTED) {
+        if (!g.fromStart(l) && !g.toFinish(l) && g.lag(l) >= 0 && g.state[a] == Graph.NOT_STARTED) {
           linked[i * words + (a >> 6)] |= 1L << a;
           for (int w = 0; w < words; w++) {
             linked[i * words + w] |= linked[a * words + w];
@@ -344,8 +346,8 @@ final class TimeWindows {
       queued[i] = false;
       boolean running = g.state[i] == Graph.RUNNING;
       long start = running ? g.realStart[i] : earlyStart[i];
-      for (int o = g.outFirst[i]; o < g.outFirst[i + 1]; o++) {
-        int l = g.out[o];
+      for (int o = out.first()[i]; o < out.first()[i + 1]; o++) {
+        int l = out.link()[o];
         int a = g.after[l];
         if (g.state[a] != Graph.DONE
             && !raise(a, g.placeAfter(l, start, earlyFinish[i], minutes[a]))) {
@@ -356,7 +358,7 @@ final class TimeWindows {
         int l = g.in[q];
         int b = g.before[l];
         boolean movable =
-            g.state[b] == Graph.NOT_STARTED || g.state[b] == Graph.RUNNING && !g.fromStart[l];
+            g.state[b] == Graph.NOT_STARTED || g.state[b] == Graph.RUNNING && !g.fromStart(l);
         if (movable && !lower(b, g.placeBefore(l, high[i], minutes[i], minutes[b]))) {
           return false;
         }

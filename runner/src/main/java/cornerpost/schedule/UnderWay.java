@@ -53,7 +53,7 @@ final class UnderWay {
     for (int q = g.inFirst[i]; q < g.inFirst[i + 1]; q++) {
       int l = g.in[q];
       byte before = g.state[g.before[l]];
-      if (before == Graph.NOT_STARTED || before == Graph.RUNNING && !g.fromStart[l]) {
+      if (before == Graph.NOT_STARTED || before == Graph.RUNNING && !g.fromStart(l)) {
         return true;
       }
     }
