@@ -17,10 +17,11 @@ import org.jgrapht.traverse.TopologicalOrderIterator;
  * (JGraphT: a topological iterator, edge sets, maps by vertex).
  *
  * <p>Arguments: numbers of tasks (1000,10000,100000,1000000), up to how many tasks the library runs
- * too (100000), rounds (5; the least is printed). Five links a task, all four relations, lags. The
+ * too (100000), rounds (9; the least is printed). Five links a task, all four relations, lags. The
  * calendar is round the clock, so that both sides add the same numbers and the results, which are
  * compared, can agree; the same passes on weekdays with holidays are timed as well. Times are of
- * the thread's processor time.
+ * the thread's processor time. Where objects lie in memory counts for much, so give the collector
+ * of the program itself (-XX:+UseSerialGC) as well as the default one.
  */
 public final class PassesAgainstLibrary {
   private PassesAgainstLibrary() {}
@@ -28,8 +29,8 @@ public final class PassesAgainstLibrary {
   public static void main(String[] args) {
     String[] sizes = (args.length > 0 ? args[0] : "1000,10000,100000,1000000").split(",");
     int most = args.length > 1 ? Integer.parseInt(args[1]) : 100_000;
-    int rounds = args.length > 2 ? Integer.parseInt(args[2]) : 5;
-    for (int k = 0; k < 30; k++) { // lets the compiler see the code
+    int rounds = args.length > 2 ? Integer.parseInt(args[2]) : 9;
+    for (int k = 0; k < 100; k++) { // lets the compiler see the code
       new Case(3_000, WorkCalendar.roundTheClock()).measure(2, true);
     }
     for (String size : sizes) {
