@@ -19,6 +19,7 @@ final class ListMaker {
   private final Decoder decoder;
   private final int n;
   private final RandomDraw draw;
+  private final double longestBlock;
   private final long[] urgency;
   private final double[] atMost; // odds of 0, of up to 1, ... moves
   private final int words; // of a set of tasks, a bit each
@@ -33,10 +34,12 @@ final class ListMaker {
   /**
    * @param moveRate the odds that one of as many moves as there are tasks is made; 0 or more, less
    *     than 1
+   * @param longestBlock share of the tasks that a child takes from one parent at the most, above 0
    */
-  ListMaker(Decoder decoder, RandomDraw draw, double moveRate) {
+  ListMaker(Decoder decoder, RandomDraw draw, double moveRate, double longestBlock) {
     this.decoder = decoder;
     this.draw = draw;
+    this.longestBlock = longestBlock;
     n = decoder.size;
     urgency = decoder.urgency();
     words = (n + 63) / 64;
@@ -129,7 +132,7 @@ final class ListMaker {
     if (ancestors == null) {
       ancestors = ancestors();
     }
-    int length = Math.min(n, 3 + draw.below(Math.max(1, (int) (0.3 * n))));
+    int length = Math.min(n, 3 + draw.below(Math.max(1, (int) (longestBlock * n))));
     int from = draw.below(n - length + 1);
     Arrays.fill(in, 0);
     Arrays.fill(before, 0);

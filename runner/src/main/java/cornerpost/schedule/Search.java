@@ -37,29 +37,6 @@ import java.util.Comparator;
  * for the resource-constrained project scheduling problem", ICCSA 2005, 378-387.
  */
 final class Search {
-  /** Tasks beyond which time is better spent on orders of work than on an exact search. */
-  static final int LARGE = 80;
-
-  // the sizes here were found by trial
-  private static final int FEWEST_FROM_BACK =
-      46; // up to 45 the other way finds every optimum known
-  private static final int POPULATION = 300;
-  private static final int POPULATION_FROM_BACK = 400;
-  private static final int POPULATION_OF_LARGE = 200;
-  private static final int STALE_ROUNDS = 150;
-  private static final int STALE_ROUNDS_FROM_BACK = 20;
-  private static final int PARTNERS = 5; // looked at for each parent
-  private static final int PARTNERS_FROM_BACK = 8;
-  private static final int RIVALS_FROM_BACK = 6; // for a place in the population
-  private static final double MOST_MOVED = 0.13;
-  private static final double MOST_MOVED_FROM_BACK = 0.06;
-  private static final double MOVES_TIMES_TASKS = 750;
-  private static final double MOVES_TIMES_TASKS_OF_LARGE = 250;
-
-  /** How much longer than its parents a schedule may be at first. */
-  private static final double WORTH_PUSHING = 0.06;
-
-  private static final double WORTH_PUSHING_LARGE = 0.02;
   private static final int ASK_AFTER = 5_000; // tasks put in
 
   private final Decoder decoder;
@@ -68,13 +45,11 @@ final class Search {
   private final RandomDraw draw;
   private final ListMaker maker;
   private final boolean fromBack;
+  private final SearchSizes sizes;
   private final int population;
-  private final int mostStale;
-  private final double worthPushing;
-  private final int partners;
-  private final int rivals;
   private final int[][] lists;
   private final int[][] places; // of the schedule of each list; null where they are of no use
+  private final ListPrints prints;
   private final long[] ends;
   private final long[] worth; // end first, then tasks held fast
   private int filled;
@@ -95,22 +70,14 @@ final class Search {
     this.budget = budget;
     n = decoder.size;
     draw = new RandomDraw(seed);
-    boolean large = n > LARGE;
-    fromBack = n >= FEWEST_FROM_BACK && !large && decoder.startsFromBack();
-    double moveRate =
-        Math.min(
-            fromBack ? MOST_MOVED_FROM_BACK : MOST_MOVED,
-            (large ? MOVES_TIMES_TASKS_OF_LARGE : MOVES_TIMES_TASKS) / ((double) n * n));
-    maker = new ListMaker(decoder, draw, moveRate);
-    int most = large ? POPULATION_OF_LARGE : fromBack ? POPULATION_FROM_BACK : POPULATION;
-    population = (int) Math.max(10, Math.min(most, budget.schedules() / 60));
-    mostStale = (fromBack ? STALE_ROUNDS_FROM_BACK : STALE_ROUNDS) * population;
-    partners = fromBack ? PARTNERS_FROM_BACK : PARTNERS;
-    rivals = fromBack ? RIVALS_FROM_BACK : 0;
-    worthPushing = large ? WORTH_PUSHING_LARGE : WORTH_PUSHING;
+    fromBack = decoder.startsFromBack() && SearchSizes.fromBack(n);
+    sizes = SearchSizes.of(n, fromBack);
+    maker = new ListMaker(decoder, draw, sizes.moveRate(), sizes.longestBlock());
+    population = (int) Math.max(10, Math.min(sizes.population(), budget.schedules() / 60));
     lists = new int[population][];
     places = fromBack || !decoder.resumes() ? null : new int[population][n];
     placesOfChild = places == null ? null : new int[n];
+    prints = new ListPrints(population, n);
     ends = new long[population];
     worth = new long[population];
     child = new int[n];
@@ -176,10 +143,7 @@ final class Search {
     built++;
     list(lists[worst]);
     evaluate(lists[worst], fromBack);
-    givePlaces(worst);
-    ends[worst] = lastEnd;
-    worth[worst] = lastWorth;
-    bestOfPopulation = Math.min(bestOfPopulation, lastWorth);
+    settle(worst);
     stale = 0;
   }
 
@@ -191,14 +155,11 @@ final class Search {
         lists[filled] = lists[filled] == null ? new int[n] : lists[filled];
         maker.fill(lists[filled], filled);
         evaluate(lists[filled], filled > 0 && fromBack);
-        givePlaces(filled);
-        worth[filled] = lastWorth;
-        ends[filled] = lastEnd;
-        bestOfPopulation = Math.min(bestOfPopulation, lastWorth);
+        settle(filled);
         filled++;
       } else {
         breed();
-        if (stale > mostStale) {
+        if (stale > sizes.staleRounds() * population) {
           stale = 0;
           join();
         }
@@ -291,6 +252,7 @@ final class Search {
     for (int k = 0; k < half; k++) {
       int to = byWorth[population - 1 - k];
       lists[to] = other.lists[k];
+      prints.note(to, lists[to]);
       ends[to] = other.ends[k];
       worth[to] = other.worth[k];
       bestOfPopulation = Math.min(bestOfPopulation, worth[to]);
@@ -319,7 +281,7 @@ final class Search {
     long longer = Math.max(ends[a], ends[b]); // what ends later is not taken in
     int[] known = places == null ? null : places[b];
     int same = known == null ? 0 : alike(child, lists[b]);
-    long limit = decoder.stretched(longer, worthPushing);
+    long limit = decoder.stretched(longer, sizes.worthPushing());
     if (!evaluate(child, same, known, fromBack, limit, longer)) {
       return;
     }
@@ -337,14 +299,16 @@ final class Search {
       int[] freed = lists[worse];
       lists[worse] = child;
       child = freed;
-      givePlaces(worse);
-      worth[worse] = lastWorth;
-      ends[worse] = lastEnd;
+      settle(worse);
     }
   }
 
-  /** Where the schedule built last has its tasks belongs to the member. */
-  private void givePlaces(int member) {
+  /** The member's list is new, and the schedule built last is what came of it. */
+  private void settle(int member) {
+    ends[member] = lastEnd;
+    worth[member] = lastWorth;
+    bestOfPopulation = Math.min(bestOfPopulation, lastWorth);
+    prints.note(member, lists[member]);
     if (places != null) {
       int[] freed = places[member];
       places[member] = placesOfChild;
@@ -361,7 +325,7 @@ final class Search {
   /** The worst of two and some others at random. */
   private int worst(int a, int b) {
     int worst = worth[a] > worth[b] ? a : b;
-    for (int k = 0; k < rivals; k++) {
+    for (int k = 0; k < sizes.rivals(); k++) {
       int other = draw.below(population);
       worst = worth[other] > worth[worst] ? other : worst;
     }
@@ -379,24 +343,14 @@ final class Search {
   private int partner(int a) {
     int farthest = a;
     int most = -1;
-    for (int k = 0; k < partners; k++) {
+    for (int k = 0; k < sizes.partners(); k++) {
       int b = drawn();
-      int different = different(lists[a], lists[b]);
+      int different = prints.different(a, b);
       if (different > most) {
         most = different;
         farthest = b;
       }
     }
     return farthest;
-  }
-
-  /** Places at which two lists differ, counted without a branch. */
-  private static int different(int[] one, int[] other) {
-    int count = 0;
-    for (int at = 0; at < one.length; at++) {
-      int bits = one[at] ^ other[at];
-      count += (bits | -bits) >>> 31;
-    }
-    return count;
   }
 }

@@ -164,7 +164,7 @@ public final class Sequencer {
         }
         if (exact && search.bestEnd() > bound && !search.spent()) {
           long share = Math.min(round, budget.schedules());
-          long least = project.size <= Search.LARGE ? LEAST_NODES : FEW_NODES;
+          long least = project.size <= SearchSizes.LARGE ? LEAST_NODES : FEW_NODES;
           long more = project.size <= SMALL ? 3 * share : Math.max(share / 4, search.built() / 16);
           prove(least + more);
           if (project.size <= SMALL) {
@@ -175,7 +175,7 @@ public final class Sequencer {
           round = 4 * round;
         } else {
           round =
-              !exact || project.size <= Search.LARGE
+              !exact || project.size <= SearchSizes.LARGE
                   ? Math.min(4 * round, LONGEST_ROUND)
                   : Long.MAX_VALUE;
         }

@@ -20,7 +20,7 @@ class ScaledDecoderTest {
       var early = new Sweep(network.graph());
       early.forward(network.graph().minutes);
       var decoder = new ScaledDecoder(ScaledProject.of(network, early).orElseThrow());
-      var maker = new ListMaker(decoder, new RandomDraw(7), 0.02);
+      var maker = new ListMaker(decoder, new RandomDraw(7), 0.02, 0.3);
       int n = decoder.size;
       int[] one = new int[n];
       int[] other = new int[n];
