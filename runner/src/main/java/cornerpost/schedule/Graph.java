@@ -26,7 +26,9 @@ final class Graph {
   private static final int FROM_FINISH = 2;
   private static final int ELAPSED_LAG = 4;
   private static final int TASK_FROM = 3; // bits to the left
+  private static final int LAG_FROM = 32;
   private static final int SLOW = 1 << 31;
+  private static final int ELAPSED_TO_SIGN = Integer.numberOfLeadingZeros(ELAPSED_LAG);
 
   private static final int[] OF_RELATION = new int[Relation.values().length];
   private static final int[] OF_UNIT = new int[LagUnit.values().length];
@@ -126,7 +128,7 @@ final class Graph {
     int l = 0;
     for (Link link : network.links()) {
       rule[l++] =
-          link.lagMinutes() << 32
+          link.lagMinutes() << LAG_FROM
               | OF_RELATION[link.relation().ordinal()]
               | OF_UNIT[link.lagUnit().ordinal()];
     }
@@ -146,8 +148,8 @@ final class Graph {
         int l = in[k];
         int i = before[l];
         long link = rule[l];
-        int lag = (int) (link >> 32);
-        int elapsed = (int) link << 29 & (lag | -lag); // in the sign: a lag, and an elapsed one
+        int lag = (int) (link >> LAG_FROM);
+        int elapsed = (int) link << ELAPSED_TO_SIGN & (lag | -lag); // in the sign: both are so
         int other = sort[i] ^ sort[j];
         int sign = (other | -other | sort[j] | elapsed) & SLOW;
         inLink[k] = link | (sign | i << TASK_FROM) & 0xFFFFFFFFL;
@@ -202,8 +204,17 @@ final class Graph {
     return (rule[link] & TO_FINISH) != 0;
   }
 
+  /**
+   * Whether what the link waits for is still to come: the task before can move, and the link with
+   * it.
+   */
+  boolean movable(int link) {
+    byte known = state[before[link]];
+    return known == NOT_STARTED || known == RUNNING && !fromStart(link);
+  }
+
   long lag(int link) {
-    return rule[link] >> 32;
+    return rule[link] >> LAG_FROM;
   }
 
   /** Whether no calendar is needed to add the lag: it is elapsed, or nought. */
@@ -246,7 +257,7 @@ final class Graph {
   static long step(long link, long durationBefore, long durationAfter) {
     long finishBefore = -((link & FROM_FINISH) >> 1);
     long finishAfter = -(link & TO_FINISH);
-    return (link >> 32) + (durationBefore & finishBefore) - (durationAfter & finishAfter);
+    return (link >> LAG_FROM) + (durationBefore & finishBefore) - (durationAfter & finishAfter);
   }
 
   /** The larger of two numbers, without a branch; for numbers as far apart as NEVER at the most. */

@@ -199,9 +199,7 @@ final class ReasonedWindows {
     for (int q = g.inFirst[j]; q < g.inFirst[j + 1]; q++) {
       int l = g.in[q];
       int b = g.before[l];
-      boolean movable =
-          g.state[b] == Graph.NOT_STARTED || g.state[b] == Graph.RUNNING && !g.fromStart(l);
-      if (movable) {
+      if (g.movable(l)) {
         long place = g.placeBefore(l, trail.high[j], minutes[j], minutes[b]);
         if (!deductions.lower(b, place, Trail.LINK, l)) return false;
       }

@@ -286,7 +286,6 @@ final class Search {
       return;
     }
     if (lastWorth < bestOfPopulation) {
-      bestOfPopulation = lastWorth;
       stale = 0;
     }
     for (int q = 0; q < population; q++) {

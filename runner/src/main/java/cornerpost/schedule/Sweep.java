@@ -76,7 +76,7 @@ final class Sweep {
     for (int o = out.first()[i]; o < out.first()[i + 1]; o++) {
       int l = out.link()[o];
       int a = graph.after[l];
-      if (movable(l) && graph.state[a] != Graph.DONE) {
+      if (graph.movable(l) && graph.state[a] != Graph.DONE) {
         at = Math.min(at, graph.placeBefore(l, place[a], minutes[a], minutes[i]));
       }
     }
@@ -95,18 +95,11 @@ final class Sweep {
     finish[i] = g.finishAt(i, at, minutes);
   }
 
-  /** Whether the link can be loosened by moving the task before it. */
-  private boolean movable(int link) {
-    int b = graph.before[link];
-    return graph.state[b] == Graph.NOT_STARTED
-        || (graph.state[b] == Graph.RUNNING && !graph.fromStart(link));
-  }
-
   /** How far the task before can move, in its own time, until this link moves the task after. */
   long slack(int link, long[] minutes) {
     int b = graph.before[link];
     int a = graph.after[link];
-    if (!movable(link) || graph.state[a] == Graph.DONE) {
+    if (!graph.movable(link) || graph.state[a] == Graph.DONE) {
       return Graph.NEVER;
     }
     long latest = graph.placeBefore(link, place[a], minutes[a], minutes[b]);
@@ -168,7 +161,7 @@ final class Sweep {
           if (slacks) {
             slack[b] = Graph.sooner(slack[b], place[i] - step - place[b]);
           }
-        } else if (movable(g.in[k])) {
+        } else if (g.movable(g.in[k])) {
           late[b] = Math.min(late[b], g.placeBefore(g.in[k], at, duration, minutes[b]));
           if (slacks) {
             slack[b] = Math.min(slack[b], slack(g.in[k], minutes));

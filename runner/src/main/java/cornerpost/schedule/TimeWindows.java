@@ -357,9 +357,7 @@ final class TimeWindows {
       for (int q = g.inFirst[i]; q < g.inFirst[i + 1]; q++) {
         int l = g.in[q];
         int b = g.before[l];
-        boolean movable =
-            g.state[b] == Graph.NOT_STARTED || g.state[b] == Graph.RUNNING && !g.fromStart(l);
-        if (movable && !lower(b, g.placeBefore(l, high[i], minutes[i], minutes[b]))) {
+        if (g.movable(l) && !lower(b, g.placeBefore(l, high[i], minutes[i], minutes[b]))) {
           return false;
         }
       }

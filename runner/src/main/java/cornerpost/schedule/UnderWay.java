@@ -51,9 +51,7 @@ final class UnderWay {
   /** Whether a task that is not done yet may hold up what remains of it. */
   private static boolean waits(Graph g, int i) {
     for (int q = g.inFirst[i]; q < g.inFirst[i + 1]; q++) {
-      int l = g.in[q];
-      byte before = g.state[g.before[l]];
-      if (before == Graph.NOT_STARTED || before == Graph.RUNNING && !g.fromStart(l)) {
+      if (g.movable(g.in[q])) {
         return true;
       }
     }
