@@ -54,6 +54,22 @@ abstract class Decoder {
     throw new UnsupportedOperationException();
   }
 
+  /**
+   * The same as {@link #backward(int[], long)}, where the last tasks are known to go where another
+   * schedule from the back has them; only where the decoder {@link #startsFromBack}.
+   *
+   * @param same how many
+   * @param places of that schedule, as noted by {@link #noteFromBack}
+   */
+  long backward(int[] list, int same, int[] places, long limit) {
+    return backward(list, limit);
+  }
+
+  /** Notes where the last schedule from the back has its tasks, counted from its end. */
+  void noteFromBack(int[] places) {
+    throw new UnsupportedOperationException();
+  }
+
   /** The end of a schedule that takes so much more time than one with the given end. */
   abstract long stretched(long end, double more);
 

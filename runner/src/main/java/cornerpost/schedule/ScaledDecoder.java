@@ -163,7 +163,19 @@ final class ScaledDecoder extends Decoder {
   }
 
   @Override
+  void noteFromBack(int[] places) {
+    for (int j = 0; j < size; j++) {
+      places[j] = end - back[j] - p.duration[j];
+    }
+  }
+
+  @Override
   long backward(int[] list, long limit) {
+    return backward(list, 0, start, limit);
+  }
+
+  @Override
+  long backward(int[] list, int same, int[] places, long limit) {
     crews.clear(used);
     int most = (int) Math.min(limit, Integer.MAX_VALUE / 2);
     FreeCrews crews = this.crews;
@@ -173,7 +185,16 @@ final class ScaledDecoder extends Decoder {
     int[] duration = p.duration;
     long[] demands = p.demand;
     int last = 0;
-    for (int k = size - 1; k >= 0; k--) {
+    for (int k = size - 1; k >= size - same; k--) {
+      int j = list[k];
+      int t = places[j];
+      start[j] = t;
+      last = Math.max(last, t + duration[j]);
+      if (demands[j] != 0) {
+        crews.put(j, t);
+      }
+    }
+    for (int k = size - same - 1; k >= 0; k--) {
       int j = list[k];
       int t = 0;
       int to = first[j + 1];

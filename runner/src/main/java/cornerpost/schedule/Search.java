@@ -8,9 +8,10 @@ import java.util.Comparator;
  * improvement.
  *
  * <p>A list becomes a schedule by serial generation; each new schedule is pushed to the back and
- * then to the front again (justification). Where 46 to 80 tasks share a calendar the list is put in
- * from the back at once, then pushed to the front, and the order of finishes that comes of it is
- * the list of the next children: two schedules a child instead of three. A child takes a block of
+ * then to the front again (justification). Where 46 tasks or more share a calendar the list is put
+ * in from the back at once, then pushed to the front, and the order of finishes that comes of it is
+ * the list of the next children: two schedules a child instead of three. What a child has in common
+ * with its parent where it begins to be put in is not worked out again. A child takes a block of
  * neighbours from one parent and the order of all others from the other; some tasks are then moved
  * within what their links allow. Each parent is the better of two at random, and the second, of
  * some such, the one whose list is least like that of the first: what two nearly equal lists have
@@ -20,9 +21,10 @@ import java.util.Comparator;
  * it is no worse. Among schedules of equal end that with fewer tasks held fast between back and
  * front is better.
  *
- * <p>When nothing improves any more a population starts anew, and with 46 to 80 tasks the one at
- * rest is put by. When the next is at rest too, the better halves of both are bred on together;
- * what comes of two such pairs is joined likewise, and so on. The best schedule of all is kept.
+ * <p>When nothing improves any more a population starts anew, and where lists are put in from the
+ * back the one at rest is put by. When the next is at rest too, the better halves of both are bred
+ * on together; what comes of two such pairs is joined likewise, and so on. The best schedule of all
+ * is kept.
  *
  * <p>Sources: S. Hartmann, "A competitive genetic algorithm for resource-constrained project
  * scheduling", Naval Research Logistics 45 (1998) 733-750 (lists); V. Valls, F. Ballestin and S.
@@ -48,7 +50,8 @@ final class Search {
   private final SearchSizes sizes;
   private final int population;
   private final int[][] lists;
-  private final int[][] places; // of the schedule of each list; null where they are of no use
+  private final int[][] places; // where each list puts its tasks; null where that is of no use
+  private final boolean[] placesNoted;
   private final ListPrints prints;
   private final long[] ends;
   private final long[] worth; // end first, then tasks held fast
@@ -75,7 +78,8 @@ final class Search {
     maker = new ListMaker(decoder, draw, sizes.moveRate(), sizes.longestBlock());
     population = (int) Math.max(10, Math.min(sizes.population(), budget.schedules() / 60));
     lists = new int[population][];
-    places = fromBack || !decoder.resumes() ? null : new int[population][n];
+    places = fromBack || decoder.resumes() ? new int[population][n] : null;
+    placesNoted = new boolean[population];
     placesOfChild = places == null ? null : new int[n];
     prints = new ListPrints(population, n);
     ends = new long[population];
@@ -179,12 +183,15 @@ final class Search {
    * of it; false, and the list of no use, if at first it is longer than the limit, or in the end
    * than what is wanted.
    *
-   * @param same tasks at the beginning of the list that go where a schedule has them
+   * @param same tasks that are put in first and go where a schedule has them
    * @param known places of that schedule; of no use where no task is the same
    */
   private boolean evaluate(
       int[] list, int same, int[] known, boolean back, long limit, long wanted) {
-    long first = back ? decoder.backward(list, limit) : decoder.forward(list, same, known, limit);
+    long first =
+        back
+            ? decoder.backward(list, same, known, limit)
+            : decoder.forward(list, same, known, limit);
     if (first == Decoder.NONE) {
       built++;
       return false;
@@ -202,7 +209,7 @@ final class Search {
       lastEnd = end;
       lastWorth = end * (n + 1) + decoder.unmoved();
       list(list);
-      if (places != null) {
+      if (places != null && !fromBack) {
         decoder.note(placesOfChild);
       }
     }
@@ -253,6 +260,7 @@ final class Search {
       int to = byWorth[population - 1 - k];
       lists[to] = other.lists[k];
       prints.note(to, lists[to]);
+      placesNoted[to] = false;
       ends[to] = other.ends[k];
       worth[to] = other.worth[k];
       bestOfPopulation = Math.min(bestOfPopulation, worth[to]);
@@ -278,9 +286,12 @@ final class Search {
     }
     maker.cross(lists[a], lists[b], child);
     maker.move(child);
+    int same = places == null ? 0 : fromBack ? alikeAtEnd(child, lists[b]) : alike(child, lists[b]);
+    if (same == n) {
+      return;
+    }
+    int[] known = same == 0 ? null : placesOf(b);
     long longer = Math.max(ends[a], ends[b]); // what ends later is not taken in
-    int[] known = places == null ? null : places[b];
-    int same = known == null ? 0 : alike(child, lists[b]);
     long limit = decoder.stretched(longer, sizes.worthPushing());
     if (!evaluate(child, same, known, fromBack, limit, longer)) {
       return;
@@ -312,13 +323,34 @@ final class Search {
       int[] freed = places[member];
       places[member] = placesOfChild;
       placesOfChild = freed;
+      placesNoted[member] = !fromBack;
     }
+  }
+
+  /** Put in from the back a list goes elsewhere than its schedule: worked out when asked for. */
+  private int[] placesOf(int member) {
+    if (!placesNoted[member]) {
+      decoder.backward(lists[member], Decoder.NONE);
+      decoder.noteFromBack(places[member]);
+      placesNoted[member] = true;
+      built++;
+    }
+    return places[member];
   }
 
   /** How many tasks two lists have in common at their beginning. */
   private static int alike(int[] one, int[] other) {
     int first = Arrays.mismatch(one, other);
     return first < 0 ? one.length : first;
+  }
+
+  /** How many tasks two lists have in common at their end. */
+  private static int alikeAtEnd(int[] one, int[] other) {
+    int same = 0;
+    while (same < one.length && one[one.length - 1 - same] == other[one.length - 1 - same]) {
+      same++;
+    }
+    return same;
   }
 
   /** The worst of two and some others at random. */

@@ -1,7 +1,7 @@
 package cornerpost.schedule;
 
 /**
- * The sizes of a {@link Search}, found by trial for three kinds of projects: what was tried stands
+ * The sizes of a {@link Search}, found by trial for four kinds of projects: what was tried stands
  * in docs/method-schedule.md.
  *
  * @param population lists bred together
@@ -27,7 +27,7 @@ record SearchSizes(
   private static final int FEWEST_FROM_BACK = 46;
 
   static boolean fromBack(int tasks) {
-    return tasks >= FEWEST_FROM_BACK && tasks <= LARGE;
+    return tasks >= FEWEST_FROM_BACK;
   }
 
   /**
@@ -37,7 +37,10 @@ record SearchSizes(
    */
   static SearchSizes of(int tasks, boolean fromBack) {
     if (tasks > LARGE) {
-      return new SearchSizes(200, 150, 5, 0, 250.0 / tasks / tasks, 0.3, 0.02);
+      double moveRate = 250.0 / tasks / tasks;
+      return fromBack
+          ? new SearchSizes(300, 20, 5, 6, moveRate, 0.3, 0.02)
+          : new SearchSizes(200, 150, 5, 0, moveRate, 0.3, 0.02);
     }
     return fromBack
         ? new SearchSizes(400, 20, 8, 6, 0.06, 0.15, 0.06)

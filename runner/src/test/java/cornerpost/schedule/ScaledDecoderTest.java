@@ -15,11 +15,7 @@ class ScaledDecoderTest {
     boolean patterson = set.equals("patterson");
     int parted = 0;
     for (String file : Networks.known(patterson ? set : "psplib/" + set).keySet()) {
-      var problem = patterson ? Networks.patterson(file) : Networks.psplib(set, file);
-      Network network = problem.network(Networks.EVERY_DAY);
-      var early = new Sweep(network.graph());
-      early.forward(network.graph().minutes);
-      var decoder = new ScaledDecoder(ScaledProject.of(network, early).orElseThrow());
+      var decoder = decoder(patterson ? Networks.patterson(file) : Networks.psplib(set, file));
       var maker = new ListMaker(decoder, new RandomDraw(7), 0.02, 0.3);
       int n = decoder.size;
       int[] one = new int[n];
@@ -54,5 +50,50 @@ class ScaledDecoderTest {
       }
     }
     assertThat(parted).as("children that begin like their parent").isGreaterThan(200);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"j30", "j60", "j120", "patterson"})
+  void a_list_that_ends_like_another_need_not_be_put_in_from_the_back_once_more(String set) {
+    boolean patterson = set.equals("patterson");
+    int parted = 0;
+    for (String file : Networks.known(patterson ? set : "psplib/" + set).keySet()) {
+      var decoder = decoder(patterson ? Networks.patterson(file) : Networks.psplib(set, file));
+      var maker = new ListMaker(decoder, new RandomDraw(7), 0.02, 0.3);
+      int n = decoder.size;
+      int[] one = new int[n];
+      int[] other = new int[n];
+      int[] child = new int[n];
+      int[] places = new int[n];
+      int[] anew = new int[n];
+      for (int k = 1; k <= 20; k++) {
+        maker.fill(other, k);
+        maker.fill(one, k);
+        decoder.backward(one, Decoder.NONE);
+        decoder.noteFromBack(places);
+
+        maker.cross(other, one, child);
+        maker.move(child);
+        int same = 0;
+        while (same < n && child[n - 1 - same] == one[n - 1 - same]) {
+          same++;
+        }
+        parted += same > 0 && same < n ? 1 : 0;
+        long whole = decoder.backward(child, Decoder.NONE);
+        decoder.noteFromBack(anew);
+        decoder.forward(one); // what is free, and the end, are now those of another schedule
+        assertThat(decoder.backward(child, same, places, Decoder.NONE)).as(file).isEqualTo(whole);
+        decoder.noteFromBack(places);
+        assertThat(places).as("%s: the last %d tasks known", file, same).isEqualTo(anew);
+      }
+    }
+    assertThat(parted).as("children that end like their parent").isGreaterThan(200);
+  }
+
+  private static ScaledDecoder decoder(Networks.Problem problem) {
+    Network network = problem.network(Networks.EVERY_DAY);
+    var early = new Sweep(network.graph());
+    early.forward(network.graph().minutes);
+    return new ScaledDecoder(ScaledProject.of(network, early).orElseThrow());
   }
 }
