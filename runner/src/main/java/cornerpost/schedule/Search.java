@@ -174,28 +174,21 @@ final class Search {
   private long lastEnd;
   private long lastWorth;
 
+  /** Builds the schedule of a list, whatever comes of it. */
   private void evaluate(int[] list, boolean back) {
-    evaluate(list, 0, null, back, Decoder.NONE, Decoder.NONE);
+    long first = back ? decoder.backward(list, Decoder.NONE) : decoder.forward(list);
+    push(list, back, first, Decoder.NONE);
   }
 
   /**
-   * Builds the schedule, pushes it to the front in the end, and makes the list the order that comes
-   * of it; false, and the list of no use, if at first it is longer than the limit, or in the end
-   * than what is wanted.
+   * Pushes the schedule just built to the other end, if it was put in from the front, and to the
+   * front, and makes the list the order that comes of it; false, and the list of no use, if it then
+   * ends later than is wanted.
    *
-   * @param same tasks that are put in first and go where a schedule has them
-   * @param known places of that schedule; of no use where no task is the same
+   * @param back whether it was put in from the back
+   * @param first its end, or its length
    */
-  private boolean evaluate(
-      int[] list, int same, int[] known, boolean back, long limit, long wanted) {
-    long first =
-        back
-            ? decoder.backward(list, same, known, limit)
-            : decoder.forward(list, same, known, limit);
-    if (first == Decoder.NONE) {
-      built++;
-      return false;
-    }
+  private boolean push(int[] list, boolean back, long first, long wanted) {
     if (!back) {
       keep(first);
       decoder.listByFinish(list);
@@ -203,18 +196,18 @@ final class Search {
     }
     decoder.listByStart(list);
     long end = decoder.forward(list, wanted);
-    boolean taken = end != Decoder.NONE;
-    if (taken) {
-      keep(end);
-      lastEnd = end;
-      lastWorth = end * (n + 1) + decoder.unmoved();
-      list(list);
-      if (places != null && !fromBack) {
-        decoder.note(placesOfChild);
-      }
-    }
     built += back ? 2 : 3;
-    return taken;
+    if (end == Decoder.NONE) {
+      return false;
+    }
+    keep(end);
+    lastEnd = end;
+    lastWorth = end * (n + 1) + decoder.unmoved();
+    list(list);
+    if (places != null && !fromBack) {
+      decoder.note(placesOfChild);
+    }
+    return true;
   }
 
   /** Fills the list in the order in which it will be put in. */
@@ -293,7 +286,15 @@ final class Search {
     int[] known = same == 0 ? null : placesOf(b);
     long longer = Math.max(ends[a], ends[b]); // what ends later is not taken in
     long limit = decoder.stretched(longer, sizes.worthPushing());
-    if (!evaluate(child, same, known, fromBack, limit, longer)) {
+    long first =
+        fromBack
+            ? decoder.backward(child, same, known, limit)
+            : decoder.forward(child, same, known, limit);
+    if (first == Decoder.NONE) {
+      built++;
+      return;
+    }
+    if (!push(child, fromBack, first, longer)) {
       return;
     }
     if (lastWorth < bestOfPopulation) {
