@@ -121,16 +121,7 @@ final class ScaledDecoder extends Decoder {
     int[] release = p.release;
     int[] duration = p.duration;
     long[] demands = p.demand;
-    int last = 0;
-    for (int k = 0; k < same; k++) {
-      int j = list[k];
-      int t = places[j];
-      start[j] = t;
-      last = Math.max(last, t + duration[j]);
-      if (demands[j] != 0) {
-        crews.put(j, t);
-      }
-    }
+    int last = put(list, 0, same, places);
     for (int k = same; k < size; k++) {
       int j = list[k];
       int t = release[j];
@@ -149,6 +140,21 @@ final class ScaledDecoder extends Decoder {
     }
     used = last;
     end = last;
+    return last;
+  }
+
+  /** Puts tasks of the list where they are known to go; gives the end of the last of them. */
+  private int put(int[] list, int from, int to, int[] places) {
+    int last = 0;
+    for (int k = from; k < to; k++) {
+      int j = list[k];
+      int t = places[j];
+      start[j] = t;
+      last = Math.max(last, t + p.duration[j]);
+      if (p.demand[j] != 0) {
+        crews.put(j, t);
+      }
+    }
     return last;
   }
 
@@ -184,16 +190,7 @@ final class ScaledDecoder extends Decoder {
     int[] first = firstAfter;
     int[] duration = p.duration;
     long[] demands = p.demand;
-    int last = 0;
-    for (int k = size - 1; k >= size - same; k--) {
-      int j = list[k];
-      int t = places[j];
-      start[j] = t;
-      last = Math.max(last, t + duration[j]);
-      if (demands[j] != 0) {
-        crews.put(j, t);
-      }
-    }
+    int last = put(list, size - same, size, places);
     for (int k = size - same - 1; k >= 0; k--) {
       int j = list[k];
       int t = 0;

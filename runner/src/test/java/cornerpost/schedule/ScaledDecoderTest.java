@@ -3,6 +3,8 @@ package cornerpost.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -12,10 +14,10 @@ class ScaledDecoderTest {
   @ValueSource(strings = {"j30", "j60", "j120", "patterson"})
   void a_list_that_begins_like_that_of_a_schedule_need_not_be_put_in_from_the_beginning(
       String set) {
-    boolean patterson = set.equals("patterson");
     int parted = 0;
-    for (String file : Networks.known(patterson ? set : "psplib/" + set).keySet()) {
-      var decoder = decoder(patterson ? Networks.patterson(file) : Networks.psplib(set, file));
+    for (var each : decoders(set).entrySet()) {
+      String file = each.getKey();
+      var decoder = each.getValue();
       var maker = new ListMaker(decoder, new RandomDraw(7), 0.02, 0.3);
       int n = decoder.size;
       int[] one = new int[n];
@@ -55,10 +57,10 @@ class ScaledDecoderTest {
   @ParameterizedTest(name = "{0}")
   @ValueSource(strings = {"j30", "j60", "j120", "patterson"})
   void a_list_that_ends_like_another_need_not_be_put_in_from_the_back_once_more(String set) {
-    boolean patterson = set.equals("patterson");
     int parted = 0;
-    for (String file : Networks.known(patterson ? set : "psplib/" + set).keySet()) {
-      var decoder = decoder(patterson ? Networks.patterson(file) : Networks.psplib(set, file));
+    for (var each : decoders(set).entrySet()) {
+      String file = each.getKey();
+      var decoder = each.getValue();
       var maker = new ListMaker(decoder, new RandomDraw(7), 0.02, 0.3);
       int n = decoder.size;
       int[] one = new int[n];
@@ -90,10 +92,16 @@ class ScaledDecoderTest {
     assertThat(parted).as("children that end like their parent").isGreaterThan(200);
   }
 
-  private static ScaledDecoder decoder(Networks.Problem problem) {
-    Network network = problem.network(Networks.EVERY_DAY);
-    var early = new Sweep(network.graph());
-    early.forward(network.graph().minutes);
-    return new ScaledDecoder(ScaledProject.of(network, early).orElseThrow());
+  private static Map<String, ScaledDecoder> decoders(String set) {
+    boolean patterson = set.equals("patterson");
+    var all = new TreeMap<String, ScaledDecoder>();
+    for (String file : Networks.known(patterson ? set : "psplib/" + set).keySet()) {
+      var problem = patterson ? Networks.patterson(file) : Networks.psplib(set, file);
+      Network network = problem.network(Networks.EVERY_DAY);
+      var early = new Sweep(network.graph());
+      early.forward(network.graph().minutes);
+      all.put(file, new ScaledDecoder(ScaledProject.of(network, early).orElseThrow()));
+    }
+    return all;
   }
 }
