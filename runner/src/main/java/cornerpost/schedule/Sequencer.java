@@ -218,7 +218,8 @@ public final class Sequencer {
      * many decisions.
      */
     private void prove(long nodes) {
-      if (search.bestEnd() == endTried && 5 * nodes < 9 * nodesTried) {
+      boolean again = project.size > SMALL || search.bestEnd() == endTried;
+      if (again && 5 * nodes < 9 * nodesTried) {
         return;
       }
       endTried = search.bestEnd();
