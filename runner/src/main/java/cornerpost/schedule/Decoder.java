@@ -88,6 +88,14 @@ abstract class Decoder {
    */
   abstract boolean startsFromBack();
 
+  /**
+   * A decoder of the same tasks in reversed time, each numbered as many from the last as here from
+   * the first; what it keeps, this one keeps. Null where there is none.
+   */
+  Decoder reversed() {
+    return null;
+  }
+
   /** Fills the list in the order of the starts of the last schedule, forward or backward. */
   abstract void listByStart(int[] list);
 

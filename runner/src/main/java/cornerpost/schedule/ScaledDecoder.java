@@ -23,12 +23,18 @@ final class ScaledDecoder extends Decoder {
   private int used;
   private int end;
   private final Order order;
+  private final boolean reversed; // keeps for a decoder of the front
 
   ScaledDecoder(ScaledProject project) {
+    this(project, new int[project.size], false);
+  }
+
+  private ScaledDecoder(ScaledProject project, int[] kept, boolean reversed) {
     super(project.size);
     p = project;
+    this.kept = kept;
+    this.reversed = reversed;
     start = new int[size];
-    kept = new int[size];
     back = new int[size];
     finish = new int[size];
     firstBefore = new int[size + 1];
@@ -274,8 +280,21 @@ final class ScaledDecoder extends Decoder {
   }
 
   @Override
+  Decoder reversed() {
+    boolean anyTime = Arrays.stream(p.release).allMatch(r -> r <= 0);
+    return anyTime ? new ScaledDecoder(p.mirrored(), kept, true) : null;
+  }
+
+  @Override
   void keep() {
-    System.arraycopy(start, 0, kept, 0, size);
+    if (!reversed) {
+      System.arraycopy(start, 0, kept, 0, size);
+      return;
+    }
+    int last = endOfStarts();
+    for (int j = 0; j < size; j++) {
+      kept[size - 1 - j] = last - start[j] - p.duration[j];
+    }
   }
 
   @Override

@@ -11,6 +11,7 @@ package cornerpost.schedule;
  * @param moveRate the odds that one of as many moves of a child as there are tasks is made
  * @param longestBlock share of the tasks that a child takes from one parent at the most
  * @param worthPushing how much longer than its parents a schedule may be at first; 0.06 is 6 %
+ * @param bothWays whether every second population is put in in reversed time
  */
 record SearchSizes(
     int population,
@@ -19,7 +20,8 @@ record SearchSizes(
     int rivals,
     double moveRate,
     double longestBlock,
-    double worthPushing) {
+    double worthPushing,
+    boolean bothWays) {
   /** Tasks beyond which time is better spent on orders of work than on an exact search. */
   static final int LARGE = 80;
 
@@ -39,11 +41,11 @@ record SearchSizes(
     if (tasks > LARGE) {
       double moveRate = 250.0 / tasks / tasks;
       return fromBack
-          ? new SearchSizes(300, 20, 5, 6, moveRate, 0.3, 0.02)
-          : new SearchSizes(200, 150, 5, 0, moveRate, 0.3, 0.02);
+          ? new SearchSizes(300, 20, 5, 6, moveRate, 0.3, 0.02, false)
+          : new SearchSizes(200, 150, 5, 0, moveRate, 0.3, 0.02, false);
     }
     return fromBack
-        ? new SearchSizes(400, 20, 8, 6, 0.06, 0.15, 0.06)
-        : new SearchSizes(300, 150, 5, 0, 0.13, 0.3, 0.06);
+        ? new SearchSizes(400, 20, 8, 6, 0.06, 0.15, 0.06, true)
+        : new SearchSizes(300, 150, 5, 0, 0.13, 0.3, 0.06, false);
   }
 }

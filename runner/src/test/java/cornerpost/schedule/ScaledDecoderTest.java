@@ -92,6 +92,50 @@ class ScaledDecoderTest {
     assertThat(parted).as("children that end like their parent").isGreaterThan(200);
   }
 
+  /** Facts of the instances alone: links, needs and numbers of crews. */
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"j30", "j60", "j120", "patterson"})
+  void a_schedule_found_in_reversed_time_is_kept_as_one_that_can_be_worked(String set) {
+    for (var each : decoders(set).entrySet()) {
+      String file = each.getKey();
+      var decoder = each.getValue();
+      var reversed = decoder.reversed();
+      var maker = new ListMaker(reversed, new RandomDraw(7), 0.02, 0.3);
+      int n = decoder.size;
+      int[] list = new int[n];
+      ScaledProject p = decoder.p;
+      for (int k = 1; k <= 5; k++) {
+        maker.fill(list, k);
+        long end = reversed.forward(list);
+        reversed.keep();
+
+        int[] start = decoder.kept;
+        assertThat(Arrays.stream(start).min()).as(file).hasValue(0);
+        long last = 0;
+        for (int j = 0; j < n; j++) {
+          last = Math.max(last, start[j] + p.duration[j]);
+          for (int a = 0; a < p.before[j].length; a++) {
+            assertThat(start[j])
+                .as("%s: task %d after %d", file, j, p.before[j][a])
+                .isGreaterThanOrEqualTo(start[p.before[j][a]] + p.lagBefore[j][a]);
+          }
+        }
+        assertThat(last).as(file).isEqualTo(end);
+        for (int c = 0; c < p.crewAvailable.length; c++) {
+          long[] asked = new long[(int) end];
+          for (int j = 0; j < n; j++) {
+            for (int t = start[j]; t < start[j] + p.duration[j]; t++) {
+              asked[t] += p.need[c][j];
+            }
+          }
+          assertThat(Arrays.stream(asked).max().orElse(0))
+              .as("%s: crew %d", file, c)
+              .isLessThanOrEqualTo(p.crewAvailable[c]);
+        }
+      }
+    }
+  }
+
   private static Map<String, ScaledDecoder> decoders(String set) {
     boolean patterson = set.equals("patterson");
     var all = new TreeMap<String, ScaledDecoder>();
