@@ -281,19 +281,16 @@ final class ScaledDecoder extends Decoder {
 
   @Override
   Decoder reversed() {
-    boolean anyTime = Arrays.stream(p.release).allMatch(r -> r <= 0);
-    return anyTime ? new ScaledDecoder(p.mirrored(), kept, true) : null;
+    ScaledProject mirror = p.mirrored();
+    return mirror == null ? null : new ScaledDecoder(mirror, kept, true);
   }
 
   @Override
   void keep() {
-    if (!reversed) {
+    if (reversed) {
+      p.mirror(start, endOfStarts(), kept);
+    } else {
       System.arraycopy(start, 0, kept, 0, size);
-      return;
-    }
-    int last = endOfStarts();
-    for (int j = 0; j < size; j++) {
-      kept[size - 1 - j] = last - start[j] - p.duration[j];
     }
   }
 

@@ -240,9 +240,13 @@ final class ScaledProject {
   }
 
   /**
-   * The same project in reversed time: task k is number size - 1 - k. Release times are left out.
+   * The same project in reversed time: task k is number size - 1 - k. Null where a task must not
+   * start before some time.
    */
   ScaledProject mirrored() {
+    if (Arrays.stream(release).anyMatch(r -> r > 0)) {
+      return null;
+    }
     int[] order = new int[size];
     List<List<Integer>> none = new ArrayList<>();
     for (int k = 0; k < size; k++) {
@@ -258,6 +262,17 @@ final class ScaledProject {
     }
     mirror.reverse();
     return mirror;
+  }
+
+  /**
+   * Places in the mirrored project of a schedule of this one.
+   *
+   * @param end of the schedule
+   */
+  void mirror(int[] start, int end, int[] mirrored) {
+    for (int k = 0; k < size; k++) {
+      mirrored[size - 1 - k] = end - start[k] - duration[k];
+    }
   }
 
   private void reverse() {

@@ -42,11 +42,10 @@ import java.util.Comparator;
 final class Search {
   private static final int ASK_AFTER = 5_000; // tasks put in
 
-  private final Decoder front;
-  private final Decoder reversed; // null where lists are put in in one direction of time alone
-  private final ListMaker makerOfFront;
-  private final ListMaker makerOfReversed;
-  private Decoder decoder; // of the population there is now, one of the two
+  private final Direction front;
+  private final Direction reversed; // null where lists go in one direction of time alone
+  private Direction now; // that of the population there is
+  private Decoder decoder;
   private ListMaker maker;
   private final int n;
   private final Budget budget;
@@ -74,17 +73,15 @@ final class Search {
   private int joined;
 
   Search(Decoder decoder, Budget budget, long seed) {
-    this.decoder = decoder;
     this.budget = budget;
     n = decoder.size;
     draw = new RandomDraw(seed);
     fromBack = decoder.startsFromBack() && SearchSizes.fromBack(n);
     sizes = SearchSizes.of(n, fromBack);
-    front = decoder;
-    reversed = fromBack && sizes.bothWays() ? decoder.reversed() : null;
-    makerOfFront = maker(front);
-    makerOfReversed = reversed == null ? null : maker(reversed);
-    maker = makerOfFront;
+    front = direction(decoder);
+    Decoder back = fromBack && sizes.bothWays() ? decoder.reversed() : null;
+    reversed = back == null ? null : direction(back);
+    go(front);
     population = (int) Math.max(10, Math.min(sizes.population(), budget.schedules() / 60));
     lists = new int[population][];
     places = fromBack || decoder.resumes() ? new int[population][n] : null;
@@ -96,8 +93,18 @@ final class Search {
     child = new int[n];
   }
 
-  private ListMaker maker(Decoder decoder) {
-    return new ListMaker(decoder, draw, sizes.moveRate(), sizes.longestBlock());
+  /** What puts lists in, and what makes them, in one direction of time. */
+  private record Direction(Decoder decoder, ListMaker maker) {}
+
+  private Direction direction(Decoder decoder) {
+    return new Direction(
+        decoder, new ListMaker(decoder, draw, sizes.moveRate(), sizes.longestBlock()));
+  }
+
+  private void go(Direction direction) {
+    now = direction;
+    decoder = direction.decoder;
+    maker = direction.maker;
   }
 
   long bestEnd() {
@@ -124,10 +131,13 @@ final class Search {
     return stopped;
   }
 
-  /** The better half of a population, and what its lists are put in with. */
-  private record Half(Decoder decoder, int[][] lists, long[] ends, long[] worth) {}
+  /** The better half of a population. */
+  private record Half(Direction direction, int[][] lists, long[] ends, long[] worth) {}
 
-  /** Lets the decoder hold the schedule of one of the best of the population, at random. */
+  /**
+   * Lets the decoder hold the schedule of one of the best of the population, at random; only where
+   * lists are put in from the front.
+   */
   void showElite() {
     int chosen = draw.below(filled);
     for (int k = 0; k < 20; k++) {
@@ -135,26 +145,25 @@ final class Search {
       chosen = ends[other] < ends[chosen] ? other : chosen;
     }
     System.arraycopy(lists[chosen], 0, child, 0, n);
-    if (fromBack) {
-      decoder.backward(child, Decoder.NONE);
-      decoder.listByStart(child);
-    }
     decoder.forward(child);
   }
 
   /**
-   * Takes the schedule that the decoder (that of the front) holds now into the population, in place
-   * of one of the worse.
+   * Takes the schedule that the decoder this was made with holds now into the population, in place
+   * of one of the worse; into an empty one as its first.
    *
    * @param end of that schedule
    */
   void takeIn(long end) {
-    keep(front, end);
-    if (decoder == front) {
-      front.listByStart(child);
+    keep(front.decoder, end);
+    if (now == front) {
+      decoder.listByStart(child);
     } else {
-      front.listByFinish(child);
+      front.decoder.listByFinish(child);
       turn(child);
+    }
+    if (filled == 0) {
+      makeRoom();
     }
     int worst = 0;
     for (int q = 1; q < filled; q++) {
@@ -174,11 +183,10 @@ final class Search {
     long until = built + Math.min(more, budget.schedules() - built);
     while (bestEnd > goal && built < until && !spent()) {
       if (filled < population) {
-        lists[filled] = lists[filled] == null ? new int[n] : lists[filled];
-        maker.fill(lists[filled], filled);
-        evaluate(lists[filled], filled > 0 && fromBack);
-        settle(filled);
-        filled++;
+        int member = makeRoom();
+        maker.fill(lists[member], member);
+        evaluate(lists[member], member > 0 && fromBack);
+        settle(member);
       } else {
         breed();
         if (stale > sizes.staleRounds() * population) {
@@ -187,6 +195,14 @@ final class Search {
         }
       }
     }
+  }
+
+  /** The next member, its list not yet made. */
+  private int makeRoom() {
+    if (lists[filled] == null) {
+      lists[filled] = new int[n];
+    }
+    return filled++;
   }
 
   private long lastEnd;
@@ -253,7 +269,7 @@ final class Search {
     int half = population / 2;
     Half other = putBy[joined];
     if (other == null) {
-      other = new Half(decoder, new int[half][], new long[half], new long[half]);
+      other = new Half(now, new int[half][], new long[half], new long[half]);
       for (int k = 0; k < half; k++) {
         int from = byWorth[k];
         other.lists[k] = lists[from];
@@ -265,13 +281,15 @@ final class Search {
       joined = 0;
       filled = 0;
       bestOfPopulation = Long.MAX_VALUE;
-      turnRound();
+      if (reversed != null) {
+        go(now == front ? reversed : front);
+      }
       return;
     }
     for (int k = 0; k < half; k++) {
       int to = byWorth[population - 1 - k];
       lists[to] = other.lists[k];
-      if (other.decoder == decoder) {
+      if (other.direction == now) {
         lastEnd = other.ends[k];
         lastWorth = other.worth[k];
       } else {
@@ -282,14 +300,6 @@ final class Search {
     }
     putBy[joined] = null;
     joined++;
-  }
-
-  /** The next population is put in in the other direction of time. */
-  private void turnRound() {
-    if (reversed != null) {
-      decoder = decoder == front ? reversed : front;
-      maker = decoder == front ? makerOfFront : makerOfReversed;
-    }
   }
 
   /** Makes a list of one direction of time one of the other. */
@@ -305,11 +315,11 @@ final class Search {
     keep(decoder, end);
   }
 
-  private void keep(Decoder decoder, long end) {
+  private void keep(Decoder holder, long end) {
     if (end < bestEnd) {
       bestEnd = end;
       builtAtBest = built;
-      decoder.keep();
+      holder.keep();
     }
   }
 

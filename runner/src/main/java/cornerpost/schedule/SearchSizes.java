@@ -25,11 +25,14 @@ record SearchSizes(
   /** Tasks beyond which time is better spent on orders of work than on an exact search. */
   static final int LARGE = 80;
 
-  /** With fewer, putting in from the front finds every optimum known. */
-  private static final int FEWEST_FROM_BACK = 46;
+  /**
+   * Up to so many tasks the exact search gets the larger share, and putting in from the front finds
+   * every optimum known.
+   */
+  static final int SMALL = 45;
 
   static boolean fromBack(int tasks) {
-    return tasks >= FEWEST_FROM_BACK;
+    return tasks > SMALL;
   }
 
   /**

@@ -28,8 +28,6 @@ public final class Sequencer {
   /** Schedules in the first round where calendars differ. */
   private static final long FIRST_ORDERS = 60;
 
-  private static final int SMALL = 45; // tasks up to which the exact search gets the larger share
-
   private Sequencer() {}
 
   /**
@@ -153,6 +151,7 @@ public final class Sequencer {
 
     private void rounds() {
       boolean exact = BranchAndBound.suits(project);
+      boolean small = project.size <= SearchSizes.SMALL;
       long round = exact ? FIRST_ROUND : 2 * FIRST_ORDERS;
       if (search.bestEnd() > bound) {
         decide(FIRST_ORDERS);
@@ -165,13 +164,13 @@ public final class Sequencer {
         if (exact && search.bestEnd() > bound && !search.spent()) {
           long share = Math.min(round, budget.schedules());
           long least = project.size <= SearchSizes.LARGE ? LEAST_NODES : FEW_NODES;
-          long more = project.size <= SMALL ? 3 * share : Math.max(share / 4, search.built() / 16);
+          long more = small ? 3 * share : Math.max(share / 4, search.built() / 16);
           prove(least + more);
-          if (project.size <= SMALL) {
+          if (small) {
             openWindows(round / 2);
           }
         }
-        if (project.size <= SMALL) {
+        if (small) {
           round = 4 * round;
         } else {
           round =
@@ -183,11 +182,8 @@ public final class Sequencer {
     }
 
     private static ScaledProject mirror(ScaledProject project) {
-      if (java.util.Arrays.stream(project.release).anyMatch(r -> r > 0)) {
-        return null;
-      }
       ScaledProject mirror = project.mirrored();
-      return BranchAndBound.suits(mirror) ? mirror : null;
+      return mirror != null && BranchAndBound.suits(mirror) ? mirror : null;
     }
 
     /** Where lags are negative or tasks are many. */
@@ -214,12 +210,13 @@ public final class Sequencer {
     }
 
     /**
-     * From the start every time, so it is worth while only with a better schedule or about twice as
-     * many decisions.
+     * From the start every time, so it is worth while only with about twice as many decisions; up
+     * to few tasks, for which there are many decisions, with a better schedule too.
      */
     private void prove(long nodes) {
-      boolean again = project.size > SMALL || search.bestEnd() == endTried;
-      if (again && 5 * nodes < 9 * nodesTried) {
+      boolean small = project.size <= SearchSizes.SMALL;
+      boolean better = small && search.bestEnd() != endTried;
+      if (!better && 5 * nodes < 9 * nodesTried) {
         return;
       }
       endTried = search.bestEnd();
@@ -252,10 +249,7 @@ public final class Sequencer {
       int[] found = whole.best();
       if (found != null && reversed) {
         int[] forward = new int[found.length];
-        for (int k = 0; k < forward.length; k++) {
-          int from = forward.length - 1 - k;
-          forward[k] = whole.end() - found[from] - project.duration[k];
-        }
+        p.mirror(found, whole.end(), forward);
         found = forward;
       }
       if (found != null) {
