@@ -28,20 +28,16 @@ record Floats(Sweep early, long[] latePlace, long[] total, long[] free) {
     long[] late = early.backward(minutes, early.end, true, free);
     long[] place = early.place;
     long[] total = new long[g.size];
-    int like = -1; // a task of work with the same calendar: the end is the same number to both
-    long number = 0;
+    var end = new MomentByCalendar(early.end);
     for (int i = 0; i < g.size; i++) {
       if (g.state[i] == Graph.DONE) {
         free[i] = 0;
         continue;
       }
       if (g.kind[i] == Graph.WORK) {
-        if (like < 0 || g.calendar[i] != g.calendar[like]) {
-          like = i;
-          number = g.calendar[i].worked(early.end);
-        }
         total[i] = late[i] - place[i];
-        free[i] = Math.min(free[i], Math.min(total[i], number - minutes[i] - place[i]));
+        free[i] =
+            Math.min(free[i], Math.min(total[i], end.in(g.calendar[i]) - minutes[i] - place[i]));
       } else {
         total[i] = g.floatMinutes(i, place[i], late[i]);
         long last = g.placeFinishingBy(i, early.end, minutes[i]);

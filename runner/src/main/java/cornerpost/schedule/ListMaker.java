@@ -125,8 +125,9 @@ final class ListMaker {
 
   /**
    * A block of neighbours in a stays together in the order of a; all others keep the order of b
-   * around it. Without a branch on where a task goes, which a processor would guess wrong half the
-   * time.
+   * around it: those before the first of the block in b stay before it, those after the last stay
+   * after it. Between them without a branch on where a task goes, which a processor would guess
+   * wrong half the time.
    */
   private void block(int[] a, int[] b, int[] child) {
     if (ancestors == null) {
@@ -139,19 +140,23 @@ final class ListMaker {
     for (int k = 0; k < n; k++) {
       position[b[k]] = k;
     }
+    int first = n;
+    int last = 0;
     long sum = 0;
     for (int k = from; k < from + length; k++) {
       int j = a[k];
       in[j >> 6] |= 1L << j;
+      first = Math.min(first, position[j]);
+      last = Math.max(last, position[j]);
       sum += position[j];
       for (int w = 0; w < words; w++) {
         before[w] |= ancestors[j * words + w];
       }
     }
     System.arraycopy(in, 0, blockOrLater, 0, words);
-    int early = 0;
+    int early = first;
     int late = 0;
-    for (int k = 0; k < n; k++) {
+    for (int k = first; k <= last; k++) {
       int j = b[k];
       int w = j >> 6;
       long waits = 0;
@@ -167,8 +172,10 @@ final class ListMaker {
       late += goes;
       blockOrLater[w] |= (long) goes << j;
     }
+    System.arraycopy(b, 0, child, 0, first);
     System.arraycopy(a, from, child, early, length);
     System.arraycopy(later, 0, child, early + length, late);
+    System.arraycopy(b, last + 1, child, last + 1, n - last - 1);
   }
 
   /**

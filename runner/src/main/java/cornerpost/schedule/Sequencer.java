@@ -13,6 +13,11 @@ public final class Sequencer {
   /** The same where tasks are many; a proof that is easy to have takes no more. */
   private static final long FEW_NODES = 1_000;
 
+  /**
+   * Schedules for each further decision, beyond few tasks: what is not proved soon hardly ever is.
+   */
+  private static final long SCHEDULES_A_NODE = 64;
+
   /** Effort of {@link OrderSearch} that shows whether a proof is easy to have. */
   private static final long FEW_ORDERS = 40;
 
@@ -164,7 +169,7 @@ public final class Sequencer {
         if (exact && search.bestEnd() > bound && !search.spent()) {
           long share = Math.min(round, budget.schedules());
           long least = project.size <= SearchSizes.LARGE ? LEAST_NODES : FEW_NODES;
-          long more = small ? 3 * share : Math.max(share / 4, search.built() / 16);
+          long more = small ? 3 * share : search.built() / SCHEDULES_A_NODE;
           prove(least + more);
           if (small) {
             openWindows(round / 2);

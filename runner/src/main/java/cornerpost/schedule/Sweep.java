@@ -126,19 +126,14 @@ final class Sweep {
     long[] place = this.place;
     boolean slacks = slack.length > 0;
     long[] late = new long[g.size];
-    int like = -1; // a task of work with the same calendar: the end is the same number to both
-    long number = 0;
+    var end = new MomentByCalendar(until);
     for (int i = 0; i < g.size; i++) {
       long duration = minutes[i];
       if (g.kind[i] != Graph.WORK || meetDeadlines && g.deadline[i] < until) {
         late[i] =
             g.placeFinishingBy(i, Math.min(until, meetDeadlines ? g.deadline[i] : until), duration);
       } else {
-        if (like < 0 || g.calendar[i] != g.calendar[like]) {
-          like = i;
-          number = g.calendar[i].worked(until);
-        }
-        late[i] = number - duration;
+        late[i] = end.in(g.calendar[i]) - duration;
       }
     }
     long[] inLink = g.inLink;

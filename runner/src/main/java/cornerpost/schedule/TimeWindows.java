@@ -37,11 +37,11 @@ final class TimeWindows {
   private final List<CrewTasks> groups = new ArrayList<>();
   private final int[][] groupsOf; // of a task, by position in groups
   private final boolean[] unsettled; // groups of which something has changed
+  private final CrewTime crewTime;
   private final int[][] rivals; // tasks that cannot run beside it for want of a crew
   private final int[][] sharing; // tasks with a crew in common
   private final int[] queue;
   private final boolean[] queued;
-  private final long[] foundBack; // of a crew's tasks, with time reversed
   private boolean wholeCrews = true;
   private int head;
   private int waiting;
@@ -101,7 +101,7 @@ final class TimeWindows {
       }
     }
     unsettled = new boolean[groups.size()];
-    foundBack = new long[groups.stream().mapToInt(k -> k.one.length).max().orElse(0)];
+    crewTime = new CrewTime(this);
     groupsOf = new int[n][];
     for (int i = 0; i < n; i++) {
       int task = i;
@@ -265,7 +265,7 @@ final class TimeWindows {
         && lower(i, g.placeFinishingBy(i, lateStart[j], minutes[i]));
   }
 
-  private boolean raise(int i, long at) {
+  boolean raise(int i, long at) {
     if (at <= low[i]) {
       return true;
     }
@@ -281,7 +281,7 @@ final class TimeWindows {
     return true;
   }
 
-  private boolean lower(int i, long at) {
+  boolean lower(int i, long at) {
     if (at >= high[i]) {
       return true;
     }
@@ -322,7 +322,11 @@ final class TimeWindows {
           unsettled[k] = false;
           again = true;
           possible =
-              pairs(group) && followLinks() && energy(group) && sequence(group) && followLinks();
+              pairs(group)
+                  && followLinks()
+                  && crewTime.energy(group)
+                  && crewTime.sequence(group)
+                  && followLinks();
         }
       }
     }
@@ -387,143 +391,6 @@ final class TimeWindows {
           }
           if (!first && !order(j, i) || !second && !order(i, j)) {
             return false;
-          }
-        }
-      }
-    }
-    return true;
-  }
-
-  /** Whether the crew has working time enough between any two moments. */
-  private boolean energy(CrewTasks group) {
-    if (group.one.length == group.all.length) {
-      return true; // edge finding says it too
-    }
-    int m = group.all.length;
-    measure(group, group.all);
-    System.arraycopy(group.from, 0, group.key, 0, m);
-    int[] latestFirst = group.sort(m);
-    for (int last = 0; last < m; last++) {
-      long sum = 0;
-      long limit = group.until[last];
-      for (int k = 0; k < m; k++) {
-        int q = latestFirst[k];
-        if (group.until[q] <= limit) {
-          sum += group.energy[q];
-          if (sum > group.available * (limit - group.from[q])) {
-            return false;
-          }
-        }
-      }
-    }
-    return true;
-  }
-
-  private void measure(CrewTasks group, int[] tasks) {
-    for (int k = 0; k < tasks.length; k++) {
-      group.from[k] = group.union.worked(earlyStart[tasks[k]]);
-      group.until[k] = group.union.worked(lateFinish[tasks[k]]);
-    }
-  }
-
-  /** Tasks of which no two can run at once: what must go before or after others. */
-  private boolean sequence(CrewTasks group) {
-    int[] tasks = group.one;
-    int m = tasks.length;
-    if (m < 2) {
-      return true;
-    }
-    measure(group, tasks);
-    for (int k = 0; k < m; k++) {
-      group.work[k] = minutes[tasks[k]];
-      group.found[k] = Long.MIN_VALUE;
-      foundBack[k] = Long.MIN_VALUE;
-    }
-    if (!edges(group, m, group.from, group.until, group.found)) {
-      return false;
-    }
-    known(group, false);
-    long[] mirroredFrom = new long[m];
-    long[] mirroredUntil = new long[m];
-    for (int k = 0; k < m; k++) {
-      mirroredFrom[k] = -group.until[k];
-      mirroredUntil[k] = -group.from[k];
-    }
-    System.arraycopy(mirroredFrom, 0, group.from, 0, m);
-    System.arraycopy(mirroredUntil, 0, group.until, 0, m);
-    if (!edges(group, m, group.from, group.until, foundBack)) {
-      return false;
-    }
-    known(group, true);
-    for (int k = 0; k < m; k++) {
-      int i = tasks[k];
-      if (group.found[k] > -group.until[k]
-          && !raise(i, g.placeStartingFrom(i, group.union.endOf(group.found[k])))) {
-        return false;
-      }
-      if (foundBack[k] > group.from[k]
-          && !lower(i, g.placeFinishingBy(i, group.union.startOf(-foundBack[k]), minutes[i]))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** A task comes after the working time of all that are known to go before it. */
-  private void known(CrewTasks group, boolean back) {
-    int m = group.one.length;
-    long[] found = back ? foundBack : group.found;
-    for (int k = 0; k < m; k++) {
-      int j = group.one[k];
-      long at = Long.MIN_VALUE;
-      for (int s = m - 1; s >= 0; s--) {
-        int q = group.order[s];
-        int i = group.one[q];
-        if (q != k && (back ? has(ordered, j, i) : has(ordered, i, j))) {
-          at = Math.max(at, group.from[q]) + group.work[q];
-        }
-      }
-      found[k] = Math.max(found[k], at);
-    }
-  }
-
-  /** Edge finding; false if a set of tasks needs more time than there is. */
-  private boolean edges(CrewTasks group, int m, long[] from, long[] until, long[] found) {
-    System.arraycopy(from, 0, group.key, 0, m);
-    int[] latestFirst = group.sort(m);
-    long[] sums = group.sums;
-    long[] ends = group.ends;
-    for (int last = 0; last < m; last++) {
-      long limit = until[last];
-      long sum = 0;
-      long end = Long.MIN_VALUE;
-      for (int s = 0; s < m; s++) {
-        int q = latestFirst[s];
-        if (until[q] <= limit) {
-          sum += group.work[q];
-          end = Math.max(end, from[q] + sum);
-          if (end > limit) {
-            return false;
-          }
-        }
-        sums[s] = sum;
-        ends[s] = end;
-      }
-      long longest = Long.MIN_VALUE;
-      long endOfLongest = Long.MIN_VALUE;
-      for (int s = m - 1; s >= 0; s--) {
-        int q = latestFirst[s];
-        if (until[q] <= limit) {
-          if (from[q] + sums[s] > longest) {
-            longest = from[q] + sums[s];
-            endOfLongest = ends[s];
-          }
-        } else {
-          if (sums[s] > 0 && from[q] + sums[s] + group.work[q] > limit) {
-            found[q] = Math.max(found[q], ends[s]);
-          }
-          if (longest > Long.MIN_VALUE && longest + group.work[q] > limit) {
-            found[q] = Math.max(found[q], endOfLongest);
           }
         }
       }
