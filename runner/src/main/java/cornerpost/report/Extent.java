@@ -16,7 +16,7 @@ final class Extent {
 
   void add(Placed box, double u, double v, double du, double dv) {
     for (double[] corner : new double[][] {{u, v}, {u + du, v}, {u, v + dv}, {u + du, v + dv}}) {
-      var p = box.onPlot(corner[0], corner[1]);
+      var p = box.ground().onPlot(corner[0], corner[1]);
       add(p[0], p[1]);
     }
   }

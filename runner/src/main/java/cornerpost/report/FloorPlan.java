@@ -122,11 +122,11 @@ final class FloorPlan {
         b.box().id(),
         "transform",
         "translate("
-            + Svg.number(b.x())
+            + Svg.number(b.ground().x())
             + " "
-            + Svg.number(b.y())
+            + Svg.number(b.ground().y())
             + ") rotate("
-            + Svg.number(-b.rotation())
+            + Svg.number(-b.ground().rotation())
             + ")");
     supports(b);
     deck(b);
@@ -194,7 +194,7 @@ final class FloorPlan {
 
   /** Text that stands upright however the box lies. */
   private void label(Placed b, double u, double v, String cssClass, double size, String text) {
-    double turn = ((b.rotation() % 360) + 360) % 360;
+    double turn = ((b.ground().rotation() % 360) + 360) % 360;
     double upright = turn > 90.5 && turn < 270.5 ? 180 : 0;
     svg.text(
         "text",
@@ -295,8 +295,9 @@ final class FloorPlan {
   private List<Double> rows(Placed b) {
     var rows = new ArrayList<Double>();
     for (boolean left : new boolean[] {true, false}) {
-      var beside = b.onPlot(b.length() / 2, left ? -200 : b.width() + 200);
-      var other = boxes.stream().filter(o -> o != b && o.covers(beside[0], beside[1])).findFirst();
+      var beside = b.ground().onPlot(b.length() / 2, left ? -200 : b.width() + 200);
+      var other =
+          boxes.stream().filter(o -> o != b && o.ground().covers(beside[0], beside[1])).findFirst();
       if (other.isEmpty()) rows.add(left ? CORNER_V : b.width() - CORNER_V);
       else if (boxes.indexOf(other.get()) > boxes.indexOf(b)) rows.add(left ? 0 : b.width());
     }

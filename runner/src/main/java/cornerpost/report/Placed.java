@@ -3,6 +3,7 @@ package cornerpost.report;
 import cornerpost.fact.Facts;
 import cornerpost.measure.Unit;
 import cornerpost.scope.Box;
+import cornerpost.scope.Footprint;
 import cornerpost.scope.Joint;
 import cornerpost.scope.Opening;
 import cornerpost.scope.Room;
@@ -13,22 +14,14 @@ import java.util.HashSet;
 import java.util.List;
 
 /**
- * A box where the choices put it. All in millimetres. On the plot x runs along and y across, to the
- * right hand of somebody who looks along; so x points right and y down on the page. In the box
- * itself u runs from the door end to the blind end and v from the left side to the right side, seen
- * from the door end looking in.
+ * A box where the choices put it. All in millimetres, and as a {@link Footprint} has them: x points
+ * right and y down on the page.
  *
- * @param x of the door-end left corner; {@code y} likewise
- * @param rotation degrees anticlockwise, seen from above
  * @param level 0 on the ground, 1 on top of that
  */
 record Placed(
     Box box,
-    double x,
-    double y,
-    double rotation,
-    double length,
-    double width,
+    Footprint ground,
     double height,
     double insideLength,
     double insideWidth,
@@ -48,11 +41,7 @@ record Placed(
       all.add(
           new Placed(
               b,
-              mm(b.along()),
-              mm(b.across()),
-              b.rotation().in(Unit.ONE).doubleValue(),
-              mm(b.fact(facts, "length")),
-              mm(b.fact(facts, "width")),
+              Footprint.of(b, facts),
               mm(b.fact(facts, "height")),
               mm(b.fact(facts, "inside-length")),
               mm(b.fact(facts, "inside-width")),
@@ -82,12 +71,20 @@ record Placed(
     return length.in(Unit.MM).doubleValue();
   }
 
+  double length() {
+    return ground.length();
+  }
+
+  double width() {
+    return ground.width();
+  }
+
   double sideWall() {
-    return (width - insideWidth) / 2;
+    return (width() - insideWidth) / 2;
   }
 
   double endWall() {
-    return (length - insideLength) / 2;
+    return (length() - insideLength) / 2;
   }
 
   /** The rooms in line from the inside of the door end. */
@@ -114,34 +111,18 @@ record Placed(
     double at = mm(o.offset());
     return switch (o.wall()) {
       case LEFT -> new Patch(at, 0, w, sideWall());
-      case RIGHT -> new Patch(at, width - sideWall(), w, sideWall());
+      case RIGHT -> new Patch(at, width() - sideWall(), w, sideWall());
       case DOOR_END -> new Patch(0, at, endWall(), w);
-      case BLIND_END -> new Patch(length - endWall(), width - at - w, endWall(), w);
+      case BLIND_END -> new Patch(length() - endWall(), width() - at - w, endWall(), w);
       case ROOF -> new Patch(at, mm(o.sill()), w, mm(o.height()));
-    };
-  }
-
-  /** The corner of the box, or a point of it, on the plot. */
-  double[] onPlot(double u, double v) {
-    double a = Math.toRadians(-rotation);
-    return new double[] {
-      x + u * Math.cos(a) - v * Math.sin(a), y + u * Math.sin(a) + v * Math.cos(a)
     };
   }
 
   /** Whether a rectangle lies between the linings. */
   boolean holds(Patch p) {
     return p.u() >= endWall()
-        && p.u() + p.du() <= length - endWall()
+        && p.u() + p.du() <= length() - endWall()
         && p.v() >= sideWall()
-        && p.v() + p.dv() <= width - sideWall();
-  }
-
-  /** Whether a point of the plot lies in the box. */
-  boolean covers(double atX, double atY) {
-    double a = Math.toRadians(-rotation);
-    double u = (atX - x) * Math.cos(a) + (atY - y) * Math.sin(a);
-    double v = -(atX - x) * Math.sin(a) + (atY - y) * Math.cos(a);
-    return u >= 0 && u <= length && v >= 0 && v <= width;
+        && p.v() + p.dv() <= width() - sideWall();
   }
 }

@@ -54,7 +54,7 @@ final class PlanNames {
 
   private void put(Spot spot) {
     crowd.take(spot.at());
-    spot.block().draw(svg, spot.at(), box.rotation());
+    spot.block().draw(svg, spot.at(), box.ground().rotation());
   }
 
   /** A deck says what it is inside its outline. */
@@ -185,13 +185,15 @@ final class PlanNames {
                 "y2",
                 end);
             svg.add("circle", "class", "leader-end", "cx", u, "cy", v, "r", small * 0.18);
-            block.draw(svg, at, box.rotation());
+            block.draw(svg, at, box.ground().rotation());
             return;
           }
         }
       }
     }
     block.draw(
-        svg, block.around(u, v), box.rotation()); // boxes on all sides: better there than not
+        svg,
+        block.around(u, v),
+        box.ground().rotation()); // boxes on all sides: better there than not
   }
 }

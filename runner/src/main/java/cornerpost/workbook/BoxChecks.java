@@ -5,6 +5,7 @@ import cornerpost.measure.Unit;
 import cornerpost.scope.Box;
 import cornerpost.scope.BoxQuestions;
 import cornerpost.scope.DeckAndRoofQuestions;
+import cornerpost.scope.Footprint;
 import cornerpost.scope.Joint;
 import cornerpost.scope.RoomQuestions;
 import cornerpost.scope.Scope;
@@ -23,7 +24,7 @@ final class BoxChecks {
   private static final BigDecimal LEFT_OVER_M = new BigDecimal("0.1");
 
   /** Boxes set out to the inch or with a joint between them may be this much into each other. */
-  private static final double OVERLAP_M = 0.1;
+  private static final double OVERLAP_MM = 100;
 
   private final Scope scope;
   private final Facts facts;
@@ -92,50 +93,8 @@ final class BoxChecks {
         && metres(box, "width", facts).isPresent();
   }
 
-  /** Whether two rectangles share ground, a decimetre of overlap allowed: no line parts them. */
   private boolean within(Box a, Box b) {
-    var one = corners(a);
-    var two = corners(b);
-    for (var box : List.of(a, b)) {
-      double turn = turn(box);
-      for (double angle : new double[] {turn, turn + Math.PI / 2}) {
-        double begin = Math.max(least(one, angle), least(two, angle));
-        double end = Math.min(-least(one, angle + Math.PI), -least(two, angle + Math.PI));
-        if (end - begin < OVERLAP_M) return false;
-      }
-    }
-    return true;
-  }
-
-  private static double least(double[][] corners, double angle) {
-    double least = Double.POSITIVE_INFINITY;
-    for (var c : corners) {
-      least = Math.min(least, c[0] * Math.cos(angle) + c[1] * Math.sin(angle));
-    }
-    return least;
-  }
-
-  private static double turn(Box box) {
-    return Math.toRadians(-box.rotation().in(Unit.ONE).doubleValue());
-  }
-
-  /** On the plot, in metres: x along, y across to the right hand. */
-  private double[][] corners(Box box) {
-    double length = metres(box, "length", facts).orElseThrow().doubleValue();
-    double width = metres(box, "width", facts).orElseThrow().doubleValue();
-    double x = box.along().in(Unit.M).doubleValue();
-    double y = box.across().in(Unit.M).doubleValue();
-    double a = turn(box);
-    var corners = new double[4][];
-    for (int i = 0; i < 4; i++) {
-      double u = i % 2 == 0 ? 0 : length;
-      double v = i < 2 ? 0 : width;
-      corners[i] =
-          new double[] {
-            x + u * Math.cos(a) - v * Math.sin(a), y + u * Math.sin(a) + v * Math.cos(a)
-          };
-    }
-    return corners;
+    return Footprint.of(a, facts).overlaps(Footprint.of(b, facts), OVERLAP_MM);
   }
 
   /** A dimension of a box, in metres; empty where the size or the fact is missing. */

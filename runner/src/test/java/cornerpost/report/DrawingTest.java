@@ -182,9 +182,9 @@ class DrawingTest {
     assertThat(b.getAttribute("transform")).isEqualTo("translate(20000 5000) rotate(-90)");
     // turned by a quarter anticlockwise its length runs up the page: the blind end is 6,058 up
     var placed = Placed.all(twoBoxes().scope(), SamplePlan.facts()).get(1);
-    assertThat(placed.onPlot(6058, 0)[0]).isCloseTo(20000, within(1e-6));
-    assertThat(placed.onPlot(6058, 0)[1]).isCloseTo(5000 - 6058, within(1e-6));
-    assertThat(placed.onPlot(0, 2438)[0]).isCloseTo(22438, within(1e-6));
+    assertThat(placed.ground().onPlot(6058, 0)[0]).isCloseTo(20000, within(1e-6));
+    assertThat(placed.ground().onPlot(6058, 0)[1]).isCloseTo(5000 - 6058, within(1e-6));
+    assertThat(placed.ground().onPlot(0, 2438)[0]).isCloseTo(22438, within(1e-6));
   }
 
   private static SampleChoices twoBoxes() {
