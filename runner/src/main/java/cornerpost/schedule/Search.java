@@ -360,11 +360,16 @@ final class Search {
     }
     int worse = worst(a, b);
     if (lastWorth <= worth[worse]) {
-      int[] freed = lists[worse];
-      lists[worse] = child;
-      child = freed;
-      settle(worse);
+      replace(worse);
     }
+  }
+
+  /** The child takes the place of the member. */
+  private void replace(int member) {
+    int[] freed = lists[member];
+    lists[member] = child;
+    child = freed;
+    settle(member);
   }
 
   /** The member's list is new, and the schedule built last is what came of it. */
@@ -385,21 +390,31 @@ final class Search {
    * Where the member's list puts its tasks. Put in from the back it goes elsewhere than its
    * schedule: worked out when asked for. About one in ten turns out shorter than that schedule and
    * is pushed on until no more is gained: a better schedule in the place of its own, which leaves
-   * the population as mixed as it was.
+   * the population as mixed as it was. Where dates or leads hold tasks the front may gain nothing.
    */
   private int[] placesOf(int member) {
     while (!placesNoted[member]) {
       long length = decoder.backward(lists[member], Decoder.NONE);
+      decoder.noteFromBack(places[member]);
       if (length < ends[member]) {
-        push(lists[member], true, length, Decoder.NONE);
-        settle(member);
+        placesNoted[member] = !pushOn(member, length);
       } else {
-        decoder.noteFromBack(places[member]);
         placesNoted[member] = true;
         built++;
       }
     }
     return places[member];
+  }
+
+  /** Pushes the member's list, just put in from the back, and takes it if that is better. */
+  private boolean pushOn(int member, long length) {
+    System.arraycopy(lists[member], 0, child, 0, n);
+    push(child, true, length, Decoder.NONE);
+    boolean better = lastEnd < ends[member];
+    if (better) {
+      replace(member);
+    }
+    return better;
   }
 
   /** How many tasks two lists have in common at their beginning. */
