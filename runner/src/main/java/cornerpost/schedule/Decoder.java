@@ -96,10 +96,15 @@ abstract class Decoder {
     return null;
   }
 
-  /** Fills the list in the order of the starts of the last schedule, forward or backward. */
+  /**
+   * Puts the list in the order of the starts of the last schedule, forward or backward.
+   *
+   * @param list each task once, none before one it waits for: what starts at once may keep its
+   *     order
+   */
   abstract void listByStart(int[] list);
 
-  /** Fills the list in the order of the finishes of the last schedule, forward or backward. */
+  /** The same in the order of finishes. */
   abstract void listByFinish(int[] list);
 
   /** Keeps the last forward schedule as the best so far. */

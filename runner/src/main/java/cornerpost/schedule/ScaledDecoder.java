@@ -19,6 +19,7 @@ final class ScaledDecoder extends Decoder {
   private final int[] linksAfter;
   private final FreeCrews crews;
   private final int[] counts;
+  private final int[] listed; // for a moment
   private final boolean orderKeepsWaiting;
   private int used;
   private int end;
@@ -43,6 +44,7 @@ final class ScaledDecoder extends Decoder {
     linksAfter = inARow(p.after, p.lagAfter, firstAfter);
     crews = FreeCrews.of(project);
     counts = new int[project.horizon + 3];
+    listed = new int[size];
     boolean keeps = true;
     for (int j = 0; j < size; j++) {
       for (int a = 0; a < p.before[j].length; a++) {
@@ -231,7 +233,7 @@ final class ScaledDecoder extends Decoder {
     sort(list, true);
   }
 
-  /** Counting sort; ties in the order of waiting, which is that of the numbers. */
+  /** Counting sort; what ties keeps its order in the list, so that it comes from the parents. */
   private void sort(int[] list, boolean byFinish) {
     int[] at = start;
     if (byFinish) {
@@ -257,7 +259,8 @@ final class ScaledDecoder extends Decoder {
       sum += counts[t];
       counts[t] = sum;
     }
-    for (int j = 0; j < size; j++) {
+    System.arraycopy(list, 0, listed, 0, size);
+    for (int j : listed) {
       list[counts[at[j] - low]++] = j;
     }
     if (!orderKeepsWaiting) {

@@ -156,6 +156,7 @@ final class Search {
    */
   void takeIn(long end) {
     keep(front.decoder, end);
+    Arrays.setAll(child, k -> k); // tasks are numbered in an order of waiting
     if (now == front) {
       decoder.listByStart(child);
     } else {
@@ -244,7 +245,7 @@ final class Search {
     return true;
   }
 
-  /** Fills the list in the order in which it will be put in. */
+  /** Puts the list in the order in which it will be put in. */
   private void list(int[] list) {
     if (fromBack) {
       decoder.listByFinish(list);
