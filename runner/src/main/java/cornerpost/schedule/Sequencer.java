@@ -112,6 +112,7 @@ public final class Sequencer {
     private final Windows windows;
     private final OrderSearch orders;
     private final ScaledProject mirror; // null where reversed time is not for the exact search
+    private final boolean small;
     private long bound; // in steps
     private long endTried;
     private long nodesTried;
@@ -120,6 +121,7 @@ public final class Sequencer {
       this.orders = orders;
       this.project = project;
       this.budget = budget;
+      small = project.size <= SearchSizes.SMALL;
       decoder = new ScaledDecoder(project);
       search = new Search(decoder, budget, seed);
       search.run(1, 0);
@@ -156,7 +158,6 @@ public final class Sequencer {
 
     private void rounds() {
       boolean exact = BranchAndBound.suits(project);
-      boolean small = project.size <= SearchSizes.SMALL;
       long round = exact ? FIRST_ROUND : 2 * FIRST_ORDERS;
       if (search.bestEnd() > bound) {
         decide(FIRST_ORDERS);
@@ -167,9 +168,9 @@ public final class Sequencer {
           decide(round / 2);
         }
         if (exact && search.bestEnd() > bound && !search.spent()) {
-          long share = Math.min(round, budget.schedules());
           long least = project.size <= SearchSizes.LARGE ? LEAST_NODES : FEW_NODES;
-          long more = small ? 3 * share : search.built() / SCHEDULES_A_NODE;
+          long more =
+              small ? 3 * Math.min(round, budget.schedules()) : search.built() / SCHEDULES_A_NODE;
           prove(least + more);
           if (small) {
             openWindows(round / 2);
@@ -219,7 +220,6 @@ public final class Sequencer {
      * to few tasks, for which there are many decisions, with a better schedule too.
      */
     private void prove(long nodes) {
-      boolean small = project.size <= SearchSizes.SMALL;
       boolean better = small && search.bestEnd() != endTried;
       if (!better && 5 * nodes < 9 * nodesTried) {
         return;
